@@ -1,0 +1,14 @@
+#pragma once
+
+#include <Eigen/Core>
+
+namespace glim {
+
+/// A displacement, in millimetres where it is one, otherwise without unit.
+using Vector = Eigen::Vector3d;
+/// A place, coordinates in millimetres in the frame that the name or comment says.
+using Point = Eigen::Vector3d;
+/// A place in a plane, in millimetres.
+using Point2 = Eigen::Vector2d;
+
+} // namespace glim

@@ -1,0 +1,127 @@
+#pragma once
+
+#include "geometry/field.h"
+#include "model/lamp.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace glim {
+
+/// How well a figure of a rule is known. Shown wherever the figure is used.
+enum class Provenance {
+    read,        ///< in a copy of the published text
+    second_hand, ///< in a quotation of it; the edition must be checked
+    memory       ///< written from memory: not verified
+};
+
+struct Citation {
+    Provenance provenance = Provenance::memory;
+    std::string source; ///< never empty
+    std::string clause; ///< where in the regulation; may be empty
+};
+
+/// Which way the row counts H positive. The nouns keep H outboard-positive; a row that is written
+/// the other way round is turned as it is read.
+enum class PositiveH { outboard, inboard };
+
+/// At least this much visible area, in every direction of the field.
+struct LeastArea {
+    Area area;
+};
+/// A closed choice: further criteria are further alternatives here.
+using Criterion = std::variant<LeastArea>;
+
+/// Who must meet the row when several lamps are asked.
+enum class AnsweredBy {
+    each,      ///< every one of them, alone
+    one_alone, ///< one of them is enough, and it meets the whole row by itself
+    union_     ///< together: in each direction their areas add up. Only where a source allows it
+};
+
+/// Whether parts that were approved with the lamp count as in the way.
+enum class ApprovedParts { counted, ignored };
+
+enum class Measured { overall_width, axis_height };
+
+/// Holds when least <= quantity < below; either may be missing.
+struct Condition {
+    Measured quantity = Measured::overall_width;
+    std::optional<Length> at_least;
+    std::optional<Length> below;
+
+    bool holds(Length value) const;
+};
+
+/// A smaller field that takes the place of the row's own where all conditions hold.
+struct Relaxation {
+    std::vector<Condition> when;
+    Field field;
+    Citation citation;
+};
+
+/// One requirement of a regulation.
+struct RuleRow {
+    std::string id;
+    std::string title;
+    Citation citation;
+    std::vector<LampFunction> functions; ///< empty: any
+    ReferenceAxis axis = ReferenceAxis::forward;
+    Field field; ///< H outboard-positive
+    std::vector<Condition> when; ///< all must hold, else the row is not applicable
+    std::vector<Relaxation> relaxations; ///< the first that holds is used
+    Criterion criterion;
+    ApprovedParts approved_parts = ApprovedParts::counted;
+    AnsweredBy answered_by = AnsweredBy::one_alone;
+};
+
+enum class Combine { all_of, any_of };
+
+/// Rows and other rules joined to one question.
+struct Rule {
+    std::string id;
+    std::string title;
+    Combine combine = Combine::all_of;
+    std::vector<std::string> parts; ///< ids of rows or rules of the same table, no circle
+};
+
+/// One regulation, or a user's own rules.
+struct RuleTable {
+    std::string name; ///< as the study calls it: "fmvss-108"
+    std::string regulation;
+    std::string edition; ///< series, date or state of the text; may be empty
+    std::vector<RuleRow> rows;
+    std::vector<Rule> rules;
+
+    const RuleRow* row(std::string_view id) const;
+    const Rule* rule(std::string_view id) const;
+};
+
+struct ProvenanceWord {
+    Provenance provenance;
+    std::string_view key;   ///< in tables and results
+    std::string_view words; ///< for people
+};
+inline constexpr std::array provenance_words = {
+    ProvenanceWord{Provenance::read, "read", "read in the published text"},
+    ProvenanceWord{Provenance::second_hand, "second-hand", "second-hand: check the edition"},
+    ProvenanceWord{Provenance::memory, "memory", "from memory: not verified"},
+};
+
+struct AnsweredByWord {
+    AnsweredBy answered_by;
+    std::string_view key;
+};
+inline constexpr std::array answered_by_words = {
+    AnsweredByWord{AnsweredBy::each, "each"},
+    AnsweredByWord{AnsweredBy::one_alone, "one_alone"},
+    AnsweredByWord{AnsweredBy::union_, "union"},
+};
+
+/// To be repeated wherever an outcome is shown.
+inline constexpr std::string_view caution =
+    "This informs; it does not certify. The lighting regulation in force, local codes and a "
+    "homologation engineer decide.";
+
+} // namespace glim

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "geometry/mesh_health.h"
+#include "model/complaint.h"
+#include "model/rule.h"
+#include "model/vehicle.h"
+
+namespace glim {
+
+/// How finely to look. Each has a default that serves; `docs/accuracy.md` tells what they cost.
+struct Sampling {
+    Angle step = degrees(1);             ///< between neighbouring directions
+    Length feature = millimetres(1);     ///< the smallest obstacle that must not be missed
+    Length touch = millimetres(0.05);    ///< nearer than this to the lit face, nothing blocks
+};
+
+/// What is known of one mesh file, for the report's reader.
+struct MeshSource {
+    std::string name;
+    std::string file; ///< as the study writes it
+    std::string unit;
+    std::string up;
+    std::string forward;
+    MeshHealth health;
+};
+
+/// One question: do these lamps meet this rule?
+struct Check {
+    std::string name; ///< unique in the study
+    std::size_t table = 0; ///< place in Study::tables
+    std::string rule;      ///< a rule or a row of that table
+    std::vector<LampId> lamps;
+};
+
+/// Everything that the user said, in one frame and one unit.
+struct Study {
+    std::string file; ///< as given on the command line
+    std::string title;
+    Vehicle vehicle;
+    Ground ground;
+    std::string ground_state; ///< "unladen", "curb" or "design"
+    std::vector<MeshSource> meshes;
+    Slots<SurfaceId, Surface> surfaces;
+    Slots<LampId, Lamp> lamps;
+    std::vector<RuleTable> tables;
+    std::vector<Check> checks;
+    Sampling sampling;
+    std::vector<Warning> warnings;
+};
+
+} // namespace glim

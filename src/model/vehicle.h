@@ -1,0 +1,33 @@
+#pragma once
+
+#include "geometry/placement.h"
+#include "model/lamp.h"
+
+namespace glim {
+
+/// The frame that everything is kept in: the user's own, so that places can be found again in CAD.
+struct Vehicle {
+    std::string category;                    ///< M1, N1, ... or a US class; may be empty
+    std::string market;                      ///< may be empty
+    Direction forward = -Direction::x();
+    Direction up = Direction::z();
+    Length median;                           ///< where the median plane stands along `left()`
+    std::optional<Length> overall_width;     ///< never the bounding box: mirrors and lamps excluded
+    Side modelled_side = Side::left;         ///< median: the whole body is modelled
+
+    /// As seated: up x forward.
+    Direction left() const;
+    Placement across_median() const;
+    /// How far to the left of the median plane; negative on the right.
+    Length lateral(const Point& p) const;
+};
+
+/// The ground under the vehicle in one state of load.
+struct Ground {
+    Point on = Point::Zero(); ///< vehicle frame
+    Direction up = Direction::z();
+
+    Length height_of(const Point& p) const { return millimetres(up.dot(Vector(p - on))); }
+};
+
+} // namespace glim
