@@ -1,0 +1,148 @@
+#include "model/study_keys.h"
+
+#include <algorithm>
+#include <array>
+
+namespace glim {
+
+namespace {
+
+constexpr std::array keys = {
+    StudyKey{"", "format", "", "required", "the version of this layout; always 1"},
+    StudyKey{"", "title", "", "none", "what the report is headed with"},
+    StudyKey{"", "vehicle", "", "required", "the vehicle: its axes, its width, its modelled side"},
+    StudyKey{"", "ground", "", "required", "where the ground is, in one state of load"},
+    StudyKey{"", "mesh", "", "required", "the mesh files, one table each"},
+    StudyKey{"", "surface", "", "required", "what the facets of the meshes are, one table each"},
+    StudyKey{"", "lamp", "", "required", "the lamps, one table for each function"},
+    StudyKey{"", "check", "", "required", "the questions, one table each"},
+    StudyKey{"", "sampling", "", "as below", "how finely to look"},
+
+    StudyKey{"vehicle", "category", "", "none", "M1, N1 and so on, or a US class"},
+    StudyKey{"vehicle", "market", "", "none", "where the vehicle is to be sold"},
+    StudyKey{"vehicle", "forward", "", "required",
+             "the axis that points forward: \"+x\", \"-x\", \"+y\", \"-y\", \"+z\" or \"-z\""},
+    StudyKey{"vehicle", "up", "", "required", "the axis that points up, likewise"},
+    StudyKey{"vehicle", "median", "mm", "0",
+             "where the median plane stands along the axis that points left"},
+    StudyKey{"vehicle", "overall_width", "mm", "none",
+             "the overall width as the regulation counts it, without mirrors and lamps"},
+    StudyKey{"vehicle", "modelled_side", "", "required",
+             "\"left\" or \"right\" for a half model, \"both\" for a whole body"},
+
+    StudyKey{"ground", "state", "", "required",
+             "the state of load: \"unladen\", \"curb\" or \"design\""},
+    StudyKey{"ground", "height", "mm", "this or axles",
+             "where the ground is along the axis that points up"},
+    StudyKey{"ground", "axles", "", "this or height",
+             "two points of the ground below the axles, where the vehicle is raked"},
+    StudyKey{"ground.axles", "front", "mm", "required",
+             "a point of the ground below the front axle, [x, y, z] of the vehicle"},
+    StudyKey{"ground.axles", "rear", "mm", "required", "a point of the ground below the rear axle"},
+
+    StudyKey{"mesh", "name", "", "required", "how surfaces call this mesh"},
+    StudyKey{"mesh", "file", "", "required", "its file, from the folder of the study"},
+    StudyKey{"mesh", "unit", "", "required",
+             "the unit of its coordinates: \"mm\", \"cm\", \"m\", \"inch\" or \"foot\""},
+    StudyKey{"mesh", "up", "", "required", "the axis of this file that points up"},
+    StudyKey{"mesh", "forward", "", "required", "the axis of this file that points forward"},
+
+    StudyKey{"surface", "name", "", "required", "how lamps and results call this surface"},
+    StudyKey{"surface", "mesh", "", "required", "the mesh whose facets it takes"},
+    StudyKey{"surface", "select", "", "the whole mesh",
+             "which facets it takes: those that satisfy every key given"},
+    StudyKey{"surface", "role", "", "opaque",
+             "\"emitting\", \"opaque\", \"clear\" (never in the way) or \"ignored\""},
+    StudyKey{"surface", "orient", "", "as-is",
+             "\"as-is\", \"flip\" (turn every facet over) or \"outward\" (turn all over if most "
+             "look against the lamp's axis)"},
+    StudyKey{"surface", "mirror", "", "no for a whole body, else required",
+             "\"yes\" (has a twin on the other side), \"no\" (exists once) or \"straddles\" (drawn "
+             "whole across the median plane)"},
+    StudyKey{"surface", "clear_for", "", "none", "lamps that this surface never blocks"},
+
+    StudyKey{"surface.select", "object", "", "any",
+             "pattern, or list of patterns, of object names"},
+    StudyKey{"surface.select", "group", "", "any", "pattern, or list of patterns, of group names"},
+    StudyKey{"surface.select", "material", "", "any",
+             "pattern, or list of patterns, of material names"},
+    StudyKey{"surface.select", "side", "", "both",
+             "\"left\" or \"right\": facets whose centroid lies on that side of the median plane"},
+    StudyKey{"surface.select", "box", "mm", "everywhere", "facets whose centroid lies in this box"},
+    StudyKey{"surface.select", "facing", "", "any way",
+             "[x, y, z] of the vehicle: facets whose outside looks that way, within 90 degrees"},
+    StudyKey{
+        "surface.select", "component_at", "mm", "all",
+        "[x, y, z] of the vehicle: of what the other keys leave, the connected part that comes "
+        "nearest to this point"},
+    StudyKey{"surface.select.box", "least", "mm", "required",
+             "the corner with the least coordinates, [x, y, z] of the vehicle"},
+    StudyKey{"surface.select.box", "most", "mm", "required",
+             "the corner with the greatest coordinates"},
+
+    StudyKey{"lamp", "name", "", "required", "how checks and results call this lamp"},
+    StudyKey{"lamp", "function", "", "required",
+             "what it signals, such as \"front_indicator\"; one lamp has one function"},
+    StudyKey{"lamp", "category", "", "none", "the regulation's category, such as \"1a\""},
+    StudyKey{"lamp", "side", "", "required", "\"left\", \"right\" or \"median\", as seated"},
+    StudyKey{"lamp", "pair", "", "false", "true if a mirror image stands on the other side"},
+    StudyKey{"lamp", "emits", "", "required", "its lit surfaces; their role must be emitting"},
+    StudyKey{"lamp", "approved_with", "", "none",
+             "surfaces that were in the way already when the lamp was approved"},
+    StudyKey{"lamp", "axis", "", "the rule's own",
+             "its reference axis: \"forward\", \"rearward\", \"outboard\" or [x, y, z]"},
+    StudyKey{"lamp", "centre", "mm", "assumed from the lit surfaces",
+             "its declared centre of reference, [x, y, z] of the vehicle"},
+
+    StudyKey{"check", "name", "", "required", "how results call this question"},
+    StudyKey{"check", "table", "", "required",
+             "the requirement table: one beside the study, else one that comes with the program"},
+    StudyKey{"check", "rule", "", "required", "a rule or a row of that table"},
+    StudyKey{"check", "lamp", "", "this or lamps", "the lamp that is asked"},
+    StudyKey{"check", "lamps", "", "this or lamp",
+             "the lamps that are asked; the rule says whether one is enough"},
+
+    StudyKey{"sampling", "step", "deg", "1", "between neighbouring directions"},
+    StudyKey{"sampling", "feature", "mm", "1", "the smallest obstacle that must not be missed"},
+    StudyKey{"sampling", "touch", "mm", "0.05",
+             "what is nearer than this to the lit face does not block"},
+};
+
+constexpr std::array repeated_sections = {"mesh", "surface", "lamp", "check"};
+
+} // namespace
+
+std::span<const StudyKey> study_keys() { return keys; }
+
+std::vector<std::string> study_keys_of(std::string_view section)
+{
+    std::vector<std::string> found;
+    for (const StudyKey& k : keys)
+        if (k.section == section)
+            found.emplace_back(k.key);
+    return found;
+}
+
+std::vector<std::string> study_sections_with(std::string_view key)
+{
+    std::vector<std::string> found;
+    for (const StudyKey& k : keys)
+        if (k.key == key)
+            found.push_back(study_section_words(k.section));
+    return found;
+}
+
+std::string study_section_words(std::string_view section)
+{
+    if (section.empty())
+        return "the top of the study";
+    if (const std::size_t dot = section.rfind('.'); dot != std::string_view::npos)
+        return "`" + std::string(section.substr(dot + 1)) + "` of " +
+               study_section_words(section.substr(0, dot));
+    const bool repeated = std::find(repeated_sections.begin(), repeated_sections.end(), section) !=
+                          repeated_sections.end();
+    const std::string name(section);
+    return repeated ? "[[" + name + "]]" : "[" + name + "]";
+}
+
+} // namespace glim
