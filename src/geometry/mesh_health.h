@@ -1,6 +1,8 @@
 #pragma once
 
+#include "geometry/components.h"
 #include "geometry/triangle_mesh.h"
+#include "geometry/weld.h"
 
 namespace glim {
 
@@ -16,15 +18,13 @@ struct MeshHealth {
     std::size_t components = 0;         ///< connected over shared corners
 };
 
-/// Requires: points welded (see `welded`).
+/// A facet with two equal corners has no edges to count; one whose three corners lie on a line has.
+/// A duplicate has edges too, so that it makes them non-manifold. Which way round a facet runs is
+/// no matter for `duplicate`. Requires: points welded (see `welded`).
 MeshHealth health_of(const TriangleMesh& mesh);
 
-/// The same facets on points that are distinct to the last bit (-0 counts as 0); points keep the
-/// order of their first use. Facets are kept, degenerate ones too.
-TriangleMesh welded(const TriangleMesh& mesh);
-
-/// For each facet the number of its connected component, over shared corners, counted from 0 in
-/// the order of the components' first facets.
-std::vector<std::uint32_t> components_of(const TriangleMesh& mesh);
+/// Whether the facet has no area, as far as its coordinates can tell: two corners are equal, or the
+/// third lies on the line through two, but for the rounding of the coordinates themselves.
+bool is_degenerate(const TriangleMesh& mesh, std::size_t facet);
 
 } // namespace glim
