@@ -1,0 +1,30 @@
+#pragma once
+
+#include "geometry/vector.h"
+#include "units/units.h"
+
+#include <array>
+#include <span>
+#include <vector>
+
+namespace glim {
+
+/// The side of the integer grid on which pieces are united: 1 nm.
+inline constexpr double polygon_grid_mm = 1e-6;
+
+/// A convex polygon, counter-clockwise or clockwise, mm.
+using ConvexPolygon = std::vector<Point2>;
+
+/// The part of a convex polygon on the side of a line where `side` >= 0; `side` gives the signed
+/// distance of each corner, times any positive factor. Exact but for the rounding of the cut points.
+ConvexPolygon clipped(const ConvexPolygon& polygon, std::span<const double> side);
+
+/// The area of a convex polygon; not negative, whichever way it winds.
+Area area_of(const ConvexPolygon& polygon);
+
+/// The part of `triangle` that none of `covers` covers. Covers may overlap, touch, coincide, stick
+/// out. Exact but for rounding to polygon_grid_mm where several covers must be united: off by at
+/// most about the length of all edges times the grid.
+Area uncovered_area(const std::array<Point2, 3>& triangle, std::span<const ConvexPolygon> covers);
+
+} // namespace glim

@@ -1,0 +1,160 @@
+#include "visibility/prepared_scene.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+Point mean_of_lit_centres(const Study& study)
+{
+    Point sum = Point::Zero();
+    int count = 0;
+    for (const Lamp& lamp : study.lamps)
+        for (const SurfaceId s : lamp.emits) {
+            sum += box_of(study.surfaces[s].mesh).centre();
+            ++count;
+        }
+    return count == 0 ? sum : Point(sum / count);
+}
+
+void append(TriangleMesh& to, const TriangleMesh& from)
+{
+    const auto shift = static_cast<std::uint32_t>(to.points.size());
+    to.points.insert(to.points.end(), from.points.begin(), from.points.end());
+    for (const Facet& f : from.facets)
+        to.facets.push_back({f[0] + shift, f[1] + shift, f[2] + shift});
+}
+
+/// Whether any corner of `mesh` rises above the plane of any lit facet by more than `touch`. If
+/// none does, nothing of it can hide any lit point from any side that the facet faces.
+bool rises_above(const TriangleMesh& mesh, const TriangleMesh& lit, Length touch)
+{
+    for (std::size_t f = 0; f < lit.facets.size(); ++f) {
+        const Vector area = area_vector(lit, f);
+        const double level = area.dot(lit.corner(f, 0)) + in_mm(touch) * area.norm();
+        for (const Point& p : mesh.points)
+            if (area.dot(p) > level)
+                return true;
+    }
+    return false;
+}
+
+} // namespace
+
+PreparedScene::PreparedScene(const Study& study)
+    : study_(study), origin_(mean_of_lit_centres(study))
+{
+    for (const Surface& surface : study.surfaces) {
+        Body body{.mesh = surface.mesh, .placement = {}, .part = {}};
+        prepare(body);
+        bodies_.add(std::move(body));
+    }
+}
+
+void PreparedScene::prepare(Body& body) const
+{
+    body.part = std::make_shared<PreparedPart>(placed(body.mesh, Placement::shift(-origin_)));
+}
+
+void PreparedScene::replace(SurfaceId surface, TriangleMesh mesh)
+{
+    bodies_[surface].mesh = std::move(mesh);
+    prepare(bodies_[surface]);
+}
+
+void PreparedScene::place(SurfaceId surface, const Placement& placement)
+{
+    bodies_[surface].placement = placement;
+}
+
+bool PreparedScene::blocks(SurfaceId surface, LampId lamp) const
+{
+    const Surface& s = study_.surfaces[surface];
+    if (s.role != Role::opaque && s.role != Role::emitting)
+        return false;
+    return std::find(s.clear_for.begin(), s.clear_for.end(), lamp) == s.clear_for.end();
+}
+
+bool PreparedScene::approved_with(SurfaceId surface, LampId lamp) const
+{
+    const Lamp& l = study_.lamps[lamp];
+    const auto names = [surface](const std::vector<SurfaceId>& list) {
+        return std::find(list.begin(), list.end(), surface) != list.end();
+    };
+    return names(l.emits) || names(l.approved_with);
+}
+
+std::vector<Standing> PreparedScene::obstacles_of(const LampStanding& lamp) const
+{
+    std::vector<Standing> all;
+    for (const SurfaceId s : study_.surfaces.ids()) {
+        if (!blocks(s, lamp.lamp))
+            continue;
+        all.push_back({s, false});
+        if (study_.surfaces[s].mirror == MirrorRule::yes)
+            all.push_back({s, true});
+    }
+    return all;
+}
+
+Placement PreparedScene::placement_of(const Standing& standing) const
+{
+    const Placement& drawn = bodies_[standing.surface].placement;
+    return standing.twin ? study_.vehicle.across_median() * drawn : drawn;
+}
+
+Placement PreparedScene::scene_placement_of(const Standing& standing) const
+{
+    return Placement::shift(-origin_) * placement_of(standing) * Placement::shift(origin_);
+}
+
+Caster PreparedScene::caster_of(const std::vector<Standing>& standings) const
+{
+    std::vector<PlacedPart> parts;
+    for (const Standing& s : standings)
+        parts.push_back({bodies_[s.surface].part, scene_placement_of(s)});
+    return Caster(std::move(parts));
+}
+
+TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
+{
+    TriangleMesh lit;
+    for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
+        append(lit, placed(bodies_[s].mesh, placement_of({s, lamp.twin})));
+    return lit;
+}
+
+LampView PreparedScene::view_of(const LampStanding& lamp, const Sampling& sampling) const
+{
+    const TriangleMesh lit = lit_surface_of(lamp);
+    const std::vector<Standing> all = obstacles_of(lamp);
+    // Only the lamp's own housing came with it, not its twin's on the other side.
+    std::vector<Standing> approved;
+    std::copy_if(all.begin(), all.end(), std::back_inserter(approved), [&](const Standing& s) {
+        return s.twin == lamp.twin && approved_with(s.surface, lamp.lamp);
+    });
+    const bool can_hide = std::any_of(approved.begin(), approved.end(), [&](const Standing& s) {
+        return rises_above(placed(bodies_[s.surface].mesh, placement_of(s)), lit, sampling.touch);
+    });
+    return {LitLattice(placed(lit, Placement::shift(-origin_)), sampling.feature), caster_of(all),
+            caster_of(approved), sampling.touch, can_hide};
+}
+
+ExactView PreparedScene::exact_view_of(const LampStanding& lamp, Length touch) const
+{
+    std::vector<PlacedMesh> obstacles;
+    for (const Standing& s : obstacles_of(lamp))
+        obstacles.push_back({&bodies_[s.surface].mesh, placement_of(s)});
+    return {lit_surface_of(lamp), std::move(obstacles), touch};
+}
+
+bool PreparedScene::is_symmetric() const
+{
+    return std::all_of(study_.surfaces.begin(), study_.surfaces.end(), [](const Surface& s) {
+        const bool matters = s.role == Role::opaque || s.role == Role::emitting;
+        return !matters || s.mirror == MirrorRule::yes;
+    });
+}
+
+} // namespace glim

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "model/study.h"
+#include "visibility/exact_area.h"
+#include "visibility/sweep.h"
+
+namespace glim {
+
+/// A lamp as it stands on the vehicle: as drawn, or its mirror image on the other side.
+struct LampStanding {
+    LampId lamp;
+    bool twin = false;
+};
+
+/// A surface in the scene: as drawn, or its twin across the median plane.
+struct Standing {
+    SurfaceId surface;
+    bool twin = false;
+};
+
+/// The bodies of a study, ready to be looked at: one ray tree a surface, placed once or, across the
+/// median plane, twice. Changing one surface rebuilds that one only.
+class PreparedScene {
+public:
+    /// `study` outlives the scene.
+    explicit PreparedScene(const Study& study);
+
+    void replace(SurfaceId surface, TriangleMesh mesh); ///< vehicle frame
+    /// Where a surface stands now: vehicle frame from where it was drawn.
+    void place(SurfaceId surface, const Placement& placement);
+
+    /// What stands in `LampView::all` for this lamp, in the same order.
+    std::vector<Standing> obstacles_of(const LampStanding& lamp) const;
+    LampView view_of(const LampStanding& lamp, const Sampling& sampling) const;
+    ExactView exact_view_of(const LampStanding& lamp, Length touch) const;
+    /// The lit surface in the vehicle frame.
+    TriangleMesh lit_surface_of(const LampStanding& lamp) const;
+
+    /// Whether every surface that could tell left from right has a twin, so that a mirrored lamp
+    /// must see what the drawn one sees. (`straddles` is taken as not symmetric.)
+    bool is_symmetric() const;
+
+private:
+    struct Body {
+        TriangleMesh mesh; ///< vehicle frame, as drawn
+        Placement placement;
+        std::shared_ptr<const PreparedPart> part; ///< scene frame
+    };
+
+    bool blocks(SurfaceId surface, LampId lamp) const;
+    bool approved_with(SurfaceId surface, LampId lamp) const;
+    Placement placement_of(const Standing& standing) const; ///< vehicle frame
+    Placement scene_placement_of(const Standing& standing) const;
+    Caster caster_of(const std::vector<Standing>& standings) const;
+    void prepare(Body& body) const;
+
+    const Study& study_;
+    Point origin_; ///< vehicle frame: the mean of the lit surfaces' centres
+    Slots<SurfaceId, Body> bodies_;
+};
+
+} // namespace glim

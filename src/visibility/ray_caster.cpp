@@ -1,0 +1,240 @@
+#include "visibility/ray_caster.h"
+
+#include <embree3/rtcore.h>
+
+#include <algorithm>
+#include <cassert>
+#include <stdexcept>
+#include <string>
+#include <type_traits>
+
+namespace glim {
+
+namespace {
+
+struct Release {
+    void operator()(RTCDevice device) const { rtcReleaseDevice(device); }
+    void operator()(RTCScene scene) const { rtcReleaseScene(scene); }
+    void operator()(RTCGeometry geometry) const { rtcReleaseGeometry(geometry); }
+};
+using Device = std::unique_ptr<std::remove_pointer_t<RTCDevice>, Release>;
+using SceneHandle = std::unique_ptr<std::remove_pointer_t<RTCScene>, Release>;
+using Geometry = std::unique_ptr<std::remove_pointer_t<RTCGeometry>, Release>;
+
+[[noreturn]] void fail(RTCError code, const char* words)
+{
+    throw std::runtime_error("the ray tracer failed (code " + std::to_string(code) + "): " + words);
+}
+
+/// One device for the process; it is never given back, so that no static dies before its user.
+RTCDevice device()
+{
+    static const RTCDevice made = [] {
+        RTCDevice fresh = rtcNewDevice(nullptr);
+        if (fresh == nullptr)
+            fail(rtcGetDeviceError(nullptr), "no device");
+        return fresh;
+    }();
+    return made;
+}
+
+void throw_if_failed()
+{
+    if (const RTCError code = rtcGetDeviceError(device()); code != RTC_ERROR_NONE)
+        fail(code, "while preparing a mesh");
+}
+
+/// ROBUST, or rays aimed at shared edges leak; the filter is given with each question, not here.
+SceneHandle new_scene()
+{
+    SceneHandle scene(rtcNewScene(device()));
+    rtcSetSceneFlags(scene.get(),
+                     RTC_SCENE_FLAG_ROBUST | RTC_SCENE_FLAG_CONTEXT_FILTER_FUNCTION);
+    return scene;
+}
+
+Geometry triangles(const TriangleMesh& mesh)
+{
+    Geometry geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_TRIANGLE));
+    auto* corner = static_cast<float*>(
+        rtcSetNewGeometryBuffer(geometry.get(), RTC_BUFFER_TYPE_VERTEX, 0, RTC_FORMAT_FLOAT3,
+                                3 * sizeof(float), mesh.points.size()));
+    auto* index = static_cast<std::uint32_t*>(
+        rtcSetNewGeometryBuffer(geometry.get(), RTC_BUFFER_TYPE_INDEX, 0, RTC_FORMAT_UINT3,
+                                3 * sizeof(std::uint32_t), mesh.facets.size()));
+    throw_if_failed();
+    for (const Point& p : mesh.points)
+        for (int axis = 0; axis < 3; ++axis)
+            *corner++ = static_cast<float>(p[axis]);
+    for (const Facet& facet : mesh.facets)
+        index = std::copy(facet.begin(), facet.end(), index);
+    rtcCommitGeometry(geometry.get());
+    return geometry;
+}
+
+Geometry instance(RTCScene of, const Placement& placement)
+{
+    Geometry geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE));
+    rtcSetGeometryInstancedScene(geometry.get(), of);
+    const Eigen::Matrix<float, 3, 4> move =
+        placement.matrix().matrix().topRows<3>().cast<float>();
+    rtcSetGeometryTransform(geometry.get(), 0, RTC_FORMAT_FLOAT3X4_COLUMN_MAJOR, move.data());
+    rtcCommitGeometry(geometry.get());
+    return geometry;
+}
+
+float length_of_scene(RTCScene scene)
+{
+    RTCBounds b{};
+    rtcGetSceneBounds(scene, &b);
+    const Eigen::Vector3f size(b.upper_x - b.lower_x, b.upper_y - b.lower_y, b.upper_z - b.lower_z);
+    return size.allFinite() ? size.norm() : 0;
+}
+
+constexpr std::size_t packet = 16;
+static_assert(sizeof(RTCRay16) == packet * 12 * sizeof(float));
+
+struct alignas(64) Packet {
+    RTCRay16 rays;
+    int valid[packet];
+};
+
+void fill(Packet& p, const Direction& toward, std::span<const RayStart> starts, std::size_t first,
+          float reach)
+{
+    const Eigen::Vector3f d = toward.vector().cast<float>();
+    for (std::size_t lane = 0; lane < packet; ++lane) {
+        const bool live = first + lane < starts.size();
+        const RayStart& s = starts[live ? first + lane : first];
+        p.valid[lane] = live ? -1 : 0;
+        p.rays.org_x[lane] = s.x;
+        p.rays.org_y[lane] = s.y;
+        p.rays.org_z[lane] = s.z;
+        p.rays.tnear[lane] = s.skip;
+        p.rays.dir_x[lane] = d.x();
+        p.rays.dir_y[lane] = d.y();
+        p.rays.dir_z[lane] = d.z();
+        p.rays.time[lane] = 0;
+        p.rays.tfar[lane] = reach;
+        p.rays.mask[lane] = ~0U;
+        p.rays.id[lane] = static_cast<unsigned>(first + lane);
+        p.rays.flags[lane] = 0;
+    }
+}
+
+/// A context that notes whom each ray meets and lets it pass. The context comes first, because the
+/// tracer hands back a pointer to it.
+struct Recorder {
+    RTCIntersectContext context;
+    PartSets* sets;
+    bool under_instances;
+};
+
+void record_and_pass(const RTCFilterFunctionNArguments* a)
+{
+    const auto* recorder = reinterpret_cast<const Recorder*>(a->context);
+    for (unsigned i = 0; i < a->N; ++i) {
+        if (a->valid[i] == 0)
+            continue;
+        const unsigned part = recorder->under_instances ? RTCHitN_instID(a->hit, a->N, i, 0)
+                                                        : RTCHitN_geomID(a->hit, a->N, i);
+        recorder->sets->add(RTCRayN_id(a->ray, a->N, i), part);
+        a->valid[i] = 0;
+    }
+}
+
+} // namespace
+
+struct PreparedPart::Scene {
+    SceneHandle handle = new_scene();
+};
+
+PreparedPart::PreparedPart(const TriangleMesh& mesh) : scene_(std::make_unique<Scene>())
+{
+    rtcAttachGeometry(scene_->handle.get(), triangles(mesh).get());
+    rtcCommitScene(scene_->handle.get());
+    throw_if_failed();
+}
+
+PreparedPart::~PreparedPart() = default;
+
+struct Caster::Scene {
+    std::vector<PlacedPart> parts; ///< kept alive while the tracer points to them
+    SceneHandle handle = new_scene();
+    std::size_t part_count = 0;
+    bool under_instances = true;
+    float reach = 0;
+
+    void commit()
+    {
+        rtcCommitScene(handle.get());
+        throw_if_failed();
+        // Starts lie among the parts or near them; twice the scene is beyond everything.
+        reach = 2 * length_of_scene(handle.get()) + 1e5F;
+    }
+};
+
+Caster::Caster() : scene_(std::make_unique<Scene>()) {}
+Caster::~Caster() = default;
+Caster::Caster(Caster&&) noexcept = default;
+Caster& Caster::operator=(Caster&&) noexcept = default;
+
+Caster::Caster(std::vector<PlacedPart> parts) : Caster()
+{
+    for (const PlacedPart& p : parts) {
+        const Geometry placed = instance(p.part->scene_->handle.get(), p.placement);
+        rtcAttachGeometryByID(scene_->handle.get(), placed.get(),
+                              static_cast<unsigned>(scene_->part_count++));
+    }
+    scene_->parts = std::move(parts);
+    scene_->commit();
+}
+
+Caster Caster::flat(std::span<const TriangleMesh> meshes)
+{
+    Caster caster;
+    caster.scene_->under_instances = false;
+    for (const TriangleMesh& mesh : meshes)
+        rtcAttachGeometryByID(caster.scene_->handle.get(), triangles(mesh).get(),
+                              static_cast<unsigned>(caster.scene_->part_count++));
+    caster.scene_->commit();
+    return caster;
+}
+
+std::size_t Caster::part_count() const
+{
+    return scene_->part_count;
+}
+
+std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
+                                           std::span<const RayStart> starts) const
+{
+    std::vector<std::uint8_t> hidden(starts.size());
+    Packet p;
+    for (std::size_t first = 0; first < starts.size(); first += packet) {
+        fill(p, toward, starts, first, scene_->reach);
+        RTCIntersectContext context;
+        rtcInitIntersectContext(&context);
+        rtcOccluded16(p.valid, scene_->handle.get(), &context, &p.rays);
+        const std::size_t live = std::min(packet, starts.size() - first);
+        for (std::size_t lane = 0; lane < live; ++lane)
+            hidden[first + lane] = p.rays.tfar[lane] < 0 ? 1 : 0;
+    }
+    return hidden;
+}
+
+PartSets Caster::every_hit(const Direction& toward, std::span<const RayStart> starts) const
+{
+    PartSets sets(starts.size(), scene_->part_count);
+    Packet p;
+    for (std::size_t first = 0; first < starts.size(); first += packet) {
+        fill(p, toward, starts, first, scene_->reach);
+        Recorder recorder{.context = {}, .sets = &sets, .under_instances = scene_->under_instances};
+        rtcInitIntersectContext(&recorder.context);
+        recorder.context.filter = record_and_pass;
+        rtcOccluded16(p.valid, scene_->handle.get(), &recorder.context, &p.rays);
+    }
+    return sets;
+}
+
+} // namespace glim

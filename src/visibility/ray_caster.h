@@ -1,0 +1,90 @@
+#pragma once
+
+#include "geometry/placement.h"
+
+#include <cstdint>
+#include <memory>
+#include <span>
+#include <vector>
+
+namespace glim {
+
+/// All places in this room's headers are in the *scene frame*: the vehicle frame shifted, in double,
+/// to one origin near the lamps, before anything becomes a float. Far from the origin a float's grain
+/// would be a hundred times coarser.
+
+/// One mesh, ready for rays. Made once, placed many times, shared by casters.
+class PreparedPart {
+public:
+    /// `mesh` in the scene frame. Every facet blocks, from both sides, as read.
+    explicit PreparedPart(const TriangleMesh& mesh);
+    ~PreparedPart();
+    PreparedPart(const PreparedPart&) = delete;
+    PreparedPart& operator=(const PreparedPart&) = delete;
+
+private:
+    friend class Caster;
+    struct Scene;
+    std::unique_ptr<Scene> scene_;
+};
+
+struct PlacedPart {
+    std::shared_ptr<const PreparedPart> part;
+    Placement placement; ///< scene frame from the part's own
+};
+
+/// Where a ray starts, and how much of its first way is skipped.
+struct RayStart {
+    float x, y, z;
+    float skip; ///< mm along the ray within which nothing blocks
+};
+
+/// For each ray the parts that it meets, in any order of distance.
+class PartSets {
+public:
+    PartSets(std::size_t rays, std::size_t parts)
+        : words_((parts + 63) / 64), bits_(rays * words_) {}
+
+    void add(std::size_t ray, std::size_t part)
+    {
+        bits_[ray * words_ + part / 64] |= std::uint64_t{1} << (part % 64);
+    }
+    bool holds(std::size_t ray, std::size_t part) const
+    {
+        return (bits_[ray * words_ + part / 64] >> (part % 64) & 1) != 0;
+    }
+
+private:
+    std::size_t words_;
+    std::vector<std::uint64_t> bits_;
+};
+
+/// What may stand in the way, asked by bundles of parallel rays. Thread-safe to ask.
+///
+///     const Caster caster({{nose, Placement()}, {nose, mirror}});
+///     const auto hidden = caster.occluded(toward, starts);   // one 0 or 1 a ray
+class Caster {
+public:
+    /// One tree a part under instances: the base layout.
+    explicit Caster(std::vector<PlacedPart> parts);
+    /// All triangles in one tree: faster to ask, slower to change. Answers the same but for the
+    /// rounding of placements to float.
+    static Caster flat(std::span<const TriangleMesh> meshes_in_scene_frame);
+
+    ~Caster();
+    Caster(Caster&&) noexcept;
+    Caster& operator=(Caster&&) noexcept;
+
+    std::size_t part_count() const;
+    /// 1 where a ray meets anything beyond its skip, else 0.
+    std::vector<std::uint8_t> occluded(const Direction& toward, std::span<const RayStart> starts) const;
+    /// Every part that each ray meets beyond its skip; places as given to the constructor.
+    PartSets every_hit(const Direction& toward, std::span<const RayStart> starts) const;
+
+private:
+    Caster();
+    struct Scene;
+    std::unique_ptr<Scene> scene_;
+};
+
+} // namespace glim
