@@ -43,6 +43,13 @@ TriangleMesh part_of(const TriangleMesh& mesh, std::span<const std::uint32_t> fa
     return part;
 }
 
+TriangleMesh turned_over(TriangleMesh mesh)
+{
+    for (Facet& f : mesh.facets)
+        std::swap(f[1], f[2]);
+    return mesh;
+}
+
 void Box::add(const Point& p)
 {
     least = least.cwiseMin(p);

@@ -32,6 +32,9 @@ Area area_of(const TriangleMesh& mesh);
 /// The facets listed, with the points they use, in the order given. Points keep their order.
 TriangleMesh part_of(const TriangleMesh& mesh, std::span<const std::uint32_t> facets);
 
+/// Every facet wound the other way: inside becomes outside.
+TriangleMesh turned_over(TriangleMesh mesh);
+
 /// An axis-parallel box, closed; empty (least > most) until something is added.
 struct Box {
     Point least = Point::Constant(std::numeric_limits<double>::infinity());

@@ -57,6 +57,19 @@ Place TableReader::place_of(std::string_view key) const
     return entry ? entry->value.place : table_->place;
 }
 
+bool TableReader::holds_text(std::string_view key) const
+{
+    const TomlEntry* entry = table_->find(key);
+    return entry && std::holds_alternative<std::string>(entry->value.is);
+}
+
+bool TableReader::holds_empty_list(std::string_view key) const
+{
+    const TomlEntry* entry = table_->find(key);
+    const auto* list = entry ? std::get_if<std::vector<TomlValue>>(&entry->value.is) : nullptr;
+    return list && list->empty();
+}
+
 bool TableReader::demand(std::string_view key, const std::string& remedy)
 {
     if (ask(key))
@@ -136,16 +149,28 @@ std::optional<Angle> TableReader::angle(std::string_view key)
     return count ? std::optional(degrees(*count)) : std::nullopt;
 }
 
-std::optional<Vector> TableReader::vector(std::string_view key)
+std::optional<std::vector<double>> TableReader::numbers(std::string_view key, std::size_t count,
+                                                        const std::string& remedy)
 {
     const TomlValue* value = ask(key);
     if (!value)
         return std::nullopt;
-    if (const std::optional<std::vector<double>> three = numbers_in(*value, 3))
-        return Vector((*three)[0], (*three)[1], (*three)[2]);
-    complain(key, ticked(key) + " of " + words_ + " is not a list of three finite numbers",
-             "write " + std::string(key) + " = [x, y, z] in the axes of the vehicle");
-    return std::nullopt;
+    std::optional<std::vector<double>> found = numbers_in(*value, count);
+    if (!found)
+        complain(key,
+                 ticked(key) + " of " + words_ + " is not a list of " + std::to_string(count) +
+                     " finite numbers",
+                 remedy);
+    return found;
+}
+
+std::optional<Vector> TableReader::vector(std::string_view key)
+{
+    const auto three =
+        numbers(key, 3, "write " + std::string(key) + " = [x, y, z] in the axes of the vehicle");
+    if (!three)
+        return std::nullopt;
+    return Vector((*three)[0], (*three)[1], (*three)[2]);
 }
 
 std::vector<Reference> TableReader::texts(std::string_view key)
@@ -186,6 +211,22 @@ std::optional<std::size_t> TableReader::choice(std::string_view key,
     complain(key, ticked(key) + " of " + words_ + " is \"" + *text + "\"",
              nearest ? "did you mean \"" + *nearest + "\"?" : "write " + quoted_choice(known));
     return std::nullopt;
+}
+
+std::vector<std::size_t> TableReader::choices(std::string_view key,
+                                              const std::vector<std::string>& known)
+{
+    std::vector<std::size_t> found;
+    for (const Reference& word : texts(key)) {
+        const auto at = std::find(known.begin(), known.end(), word.name);
+        if (at != known.end())
+            found.push_back(at - known.begin());
+        else
+            complaints_->add(word.place,
+                             ticked(key) + " of " + words_ + " holds \"" + word.name + "\"",
+                             did_you_mean(word.name, known));
+    }
+    return found;
 }
 
 std::optional<TableReader> TableReader::table(std::string_view key, std::string words)

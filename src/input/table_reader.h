@@ -35,8 +35,12 @@ public:
     /// Of the key's value; of the table, if the key is missing.
     Place place_of(std::string_view key) const;
     const std::string& words() const { return words_; }
+    Complaints& complaints() const { return *complaints_; }
     void call_it(std::string words) { words_ = std::move(words); }
     bool has(std::string_view key) const { return table_->find(key) != nullptr; }
+
+    bool holds_text(std::string_view key) const;
+    bool holds_empty_list(std::string_view key) const;
 
     /// Complains if the key is missing, with this remedy.
     bool demand(std::string_view key, const std::string& remedy);
@@ -49,10 +53,15 @@ public:
     std::optional<Angle> angle(std::string_view key);
     /// Three numbers: a point in mm or a direction of any length.
     std::optional<Vector> vector(std::string_view key);
+    /// So many finite numbers.
+    std::optional<std::vector<double>> numbers(std::string_view key, std::size_t count,
+                                               const std::string& remedy);
     /// One text or a list of texts.
     std::vector<Reference> texts(std::string_view key);
     /// The place in `known` of the word that is written.
     std::optional<std::size_t> choice(std::string_view key, const std::vector<std::string>& known);
+    /// The same for one word or a list of words.
+    std::vector<std::size_t> choices(std::string_view key, const std::vector<std::string>& known);
     /// The row of a table of words, as model/ has them.
     template <class Row, std::size_t n>
     const Row* row_of(std::string_view key, const std::array<Row, n>& rows,

@@ -1,5 +1,9 @@
 #include "model/complaint.h"
 
+#include <algorithm>
+#include <map>
+#include <tuple>
+
 namespace glim {
 
 std::string Place::words() const
@@ -26,6 +30,19 @@ void Complaints::add(Place place, std::string what, std::string remedy)
 void Complaints::add(const InputError& error)
 {
     complaints_.insert(complaints_.end(), error.complaints().begin(), error.complaints().end());
+}
+
+void Complaints::sort_by_place()
+{
+    std::map<std::string, std::size_t> rank_of_file;
+    for (const Complaint& c : complaints_)
+        rank_of_file.emplace(c.place.file, rank_of_file.size());
+    const auto key = [&](const Place& p) {
+        return std::tuple(rank_of_file.at(p.file), p.byte.value_or(0), p.line, p.column);
+    };
+    std::stable_sort(
+        complaints_.begin(), complaints_.end(),
+        [&](const Complaint& a, const Complaint& b) { return key(a.place) < key(b.place); });
 }
 
 void Complaints::throw_if_any() const

@@ -46,7 +46,10 @@ public:
     void add(const InputError& error);
     bool empty() const { return complaints_.empty(); }
     std::size_t size() const { return complaints_.size(); }
-    /// Throws InputError with all complaints, in the order they were added.
+    /// Files in the order in which they first come up, each from its top to its end; complaints
+    /// about one place stay in their order.
+    void sort_by_place();
+    /// Throws InputError with all complaints, in the order they were added or sorted into.
     void throw_if_any() const;
 
 private:

@@ -68,12 +68,13 @@ struct RuleRow {
     Citation citation;
     std::vector<LampFunction> functions; ///< empty: any
     ReferenceAxis axis = ReferenceAxis::forward;
-    Field field; ///< H outboard-positive
-    std::vector<Condition> when; ///< all must hold, else the row is not applicable
+    Field field;                         ///< H outboard-positive
+    std::vector<Condition> when;         ///< all must hold, else the row is not applicable
     std::vector<Relaxation> relaxations; ///< the first that holds is used
     Criterion criterion;
     ApprovedParts approved_parts = ApprovedParts::counted;
     AnsweredBy answered_by = AnsweredBy::one_alone;
+    std::string union_source; ///< what allows `union_`; empty with the others
 };
 
 enum class Combine { all_of, any_of };
@@ -91,12 +92,17 @@ struct RuleTable {
     std::string name; ///< as the study calls it: "fmvss-108"
     std::string regulation;
     std::string edition; ///< series, date or state of the text; may be empty
+    std::string title;   ///< what it holds, for people; may be empty
     std::vector<RuleRow> rows;
     std::vector<Rule> rules;
 
     const RuleRow* row(std::string_view id) const;
     const Rule* rule(std::string_view id) const;
 };
+
+/// The rows that a rule stands on, or the row of that name itself; each once, in the order of the
+/// rule's text. None if the table has no such rule or row.
+std::vector<const RuleRow*> rows_under(const RuleTable& table, std::string_view id);
 
 struct ProvenanceWord {
     Provenance provenance;

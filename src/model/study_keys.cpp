@@ -53,9 +53,9 @@ constexpr std::array keys = {
              "which facets it takes: those that satisfy every key given"},
     StudyKey{"surface", "role", "", "opaque",
              "\"emitting\", \"opaque\", \"clear\" (never in the way) or \"ignored\""},
-    StudyKey{"surface", "orient", "", "as-is",
-             "\"as-is\", \"flip\" (turn every facet over) or \"outward\" (turn all over if most "
-             "look against the lamp's axis)"},
+    StudyKey{"surface", "orient", "", "as-is, and asked about a lit face that looks inward",
+             "which way its facets look: \"as-is\", \"flip\" (every facet is turned over) or "
+             "\"outward\" (all are turned over if most look against the lamp's axis)"},
     StudyKey{"surface", "mirror", "", "no for a whole body, else required",
              "\"yes\" (has a twin on the other side), \"no\" (exists once) or \"straddles\" (drawn "
              "whole across the median plane)"},

@@ -1,0 +1,67 @@
+#include "input/read_rule_table.h"
+
+#include "input/rule_parts.h"
+#include "input/rule_rows.h"
+#include "input/text_file.h"
+
+namespace glim {
+
+namespace {
+
+void check_format(TableReader& top)
+{
+    const std::string remedy = "write format = 1 at the top";
+    top.demand("format", remedy);
+    const std::optional<double> format = top.number("format", "");
+    if (format && *format != 1)
+        top.complain("format", "this program reads format 1 of requirement tables", remedy);
+}
+
+void read_rows(TableReader& top, RuleIds& ids, RuleTable& table)
+{
+    for (TableReader& row : top.tables("row", "[[row]]")) {
+        const std::string id = read_id(row, ids);
+        table.rows.push_back(read_row(row, id));
+    }
+}
+
+void read_rules(TableReader& top, RuleIds& ids, RuleTable& table)
+{
+    std::vector<RuleDraft> drafts;
+    for (TableReader& rule : top.tables("rule", "[[rule]]"))
+        drafts.push_back(read_rule(rule, ids));
+    check_parts(drafts, ids, top.complaints());
+    for (RuleDraft& draft : drafts)
+        table.rules.push_back(std::move(draft.rule));
+}
+
+} // namespace
+
+RuleTable parse_rule_table(std::string_view text, const std::string& file, const std::string& name)
+{
+    const TomlTable toml = parse_toml(text, file);
+    Complaints complaints;
+    TableReader top(toml, "the top of the table", complaints);
+    check_format(top);
+    RuleTable table;
+    table.name = name;
+    top.demand("regulation", "name the regulation, or say whose own rules these are");
+    table.regulation = top.text("regulation").value_or("");
+    table.edition = top.text("edition").value_or("");
+    table.title = top.text("title").value_or("");
+    top.demand("row", "add a [[row]] for each requirement");
+    RuleIds ids;
+    read_rows(top, ids, table);
+    read_rules(top, ids, table);
+    top.complain_of_unknown_keys();
+    complaints.sort_by_place();
+    complaints.throw_if_any();
+    return table;
+}
+
+RuleTable read_rule_table(const std::filesystem::path& file)
+{
+    return parse_rule_table(read_text_file(file), file.string(), file.stem().string());
+}
+
+} // namespace glim

@@ -1,0 +1,131 @@
+#include "input/read_study.h"
+
+#include "input/lit_faces.h"
+#include "input/plausibility.h"
+#include "input/rest_surfaces.h"
+#include "input/study_checks.h"
+#include "input/study_section.h"
+#include "input/study_vehicle.h"
+#include "input/take_facets.h"
+#include "input/text_file.h"
+
+namespace glim {
+
+namespace {
+
+void read_heading(TableReader& top, Study& study)
+{
+    const std::string remedy = "write format = 1 at the top";
+    top.demand("format", remedy);
+    const std::optional<double> format = top.number("format", "");
+    if (format && *format != 1)
+        top.complain("format", "this program reads format 1 of study files", remedy);
+    study.title = top.text("title").value_or("");
+}
+
+Sampling read_sampling(TableReader& top)
+{
+    Sampling sampling;
+    std::optional<TableReader> table = top.table("sampling", "[sampling]");
+    if (!table)
+        return sampling;
+    sampling.step = table->angle("step").value_or(sampling.step);
+    sampling.feature = table->length("feature").value_or(sampling.feature);
+    sampling.touch = table->length("touch").value_or(sampling.touch);
+    for (const auto& [key, value] :
+         {std::pair("step", in_degrees(sampling.step)),
+          std::pair("feature", in_mm(sampling.feature)), std::pair("touch", in_mm(sampling.touch))})
+        if (value <= 0)
+            table->complain(key, "`" + std::string(key) + "` of [sampling] is not above 0",
+                            "write a positive number, or take the key away");
+    finish_section(*table, "sampling");
+    return sampling;
+}
+
+void keep_lamps(const std::vector<LampDraft>& drafts, Study& study)
+{
+    for (const LampDraft& draft : drafts)
+        study.lamps.add(draft.lamp);
+}
+
+/// Drafts become surfaces in their order, so that places among them stay true.
+void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraft>& meshes,
+                   const NameBook& lamp_names, Complaints& complaints, Study& study)
+{
+    std::vector<Surface> rests = rest_surfaces(drafts, meshes, study.vehicle, study.warnings);
+    for (SurfaceDraft& draft : drafts) {
+        for (const std::uint32_t lamp : lamp_names.find(draft.clear_for, complaints))
+            draft.surface.clear_for.push_back(LampId{lamp});
+        study.surfaces.add(std::move(draft.surface));
+    }
+    for (Surface& rest : rests)
+        study.surfaces.add(std::move(rest));
+}
+
+void warn_of_idle_lenses(const std::vector<SurfaceDraft>& drafts, Study& study)
+{
+    std::vector<bool> lit(drafts.size());
+    for (const Lamp& lamp : study.lamps)
+        for (const SurfaceId id : lamp.emits)
+            lit[id.index] = true;
+    for (std::uint32_t i = 0; i < drafts.size(); ++i)
+        if (study.surfaces[SurfaceId{i}].role == Role::emitting && !lit[i])
+            study.warnings.push_back({drafts[i].place,
+                                      "surface `" + study.surfaces[SurfaceId{i}].name +
+                                          "` emits for no lamp: it only "
+                                          "stands in the way",
+                                      "name it in `emits` of a [[lamp]], or give it another role"});
+}
+
+void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle,
+                 const std::filesystem::path& folder, NameBook& lamp_names, Study& study)
+{
+    NameBook mesh_names("mesh"), surface_names("surface");
+    const std::vector<MeshDraft> meshes = read_meshes(top, vehicle, folder, mesh_names);
+    std::vector<SurfaceDraft> surfaces = read_surfaces(top, vehicle, mesh_names, surface_names);
+    const std::vector<LampDraft> lamps =
+        read_lamps(top, vehicle, surfaces, surface_names, lamp_names);
+    Complaints& complaints = top.complaints();
+    if (vehicle) {
+        take_facets(surfaces, meshes, *vehicle, complaints);
+        orient_lit_faces(surfaces, lamps, *vehicle, complaints);
+        check_lamp_sides(surfaces, lamps, *vehicle, complaints);
+    }
+    for (const MeshDraft& mesh : meshes)
+        study.meshes.push_back(mesh.source);
+    keep_lamps(lamps, study);
+    keep_surfaces(surfaces, meshes, lamp_names, complaints, study);
+    warn_of_idle_lenses(surfaces, study);
+}
+
+} // namespace
+
+Study read_study(const std::filesystem::path& file)
+{
+    const TomlTable toml = parse_toml(read_text_file(file), file.string());
+    const std::filesystem::path folder = file.parent_path();
+    Complaints complaints;
+    TableReader top(toml, "the top of the study", complaints);
+
+    Study study;
+    study.file = file.string();
+    read_heading(top, study);
+    const std::optional<Vehicle> vehicle = read_vehicle(top);
+    const std::optional<GroundInState> ground = read_ground(top, vehicle);
+    study.vehicle = vehicle.value_or(Vehicle{});
+    study.ground = ground ? ground->ground : Ground{};
+    study.ground_state = ground ? ground->state : "";
+    NameBook lamp_names("lamp");
+    read_bodies(top, vehicle, folder, lamp_names, study);
+    read_checks(top, vehicle, folder, lamp_names, study);
+    study.sampling = read_sampling(top);
+    finish_section(top, "");
+
+    complaints.sort_by_place();
+    complaints.throw_if_any();
+    for (const Warning& doubt : doubts_about(study, top.place()))
+        study.warnings.push_back(doubt);
+    return study;
+}
+
+} // namespace glim

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "model/study.h"
+
+#include <filesystem>
+
+namespace glim {
+
+/// Reads a study with its meshes and requirement tables: everything in the vehicle's frame, in mm
+/// and degrees, names resolved. docs/study-file.md has the keys. What is doubtful but possible is a
+/// warning in the study. Throws InputError with everything that is wrong, in the order of the file.
+Study read_study(const std::filesystem::path& file);
+
+} // namespace glim

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "input/name_book.h"
+#include "input/select_facets.h"
+#include "model/study.h"
+
+#include <filesystem>
+
+namespace glim {
+
+/// One [[mesh]] of a study.
+struct MeshDraft {
+    MeshSource source;
+    Place place;
+    /// In the vehicle's frame, in mm; nothing if something about it was complained of.
+    std::optional<NamedMesh> placed;
+};
+
+/// Reads every [[mesh]] and its file, which lies relative to `folder`. Each file is scaled by its
+/// unit and turned from its own axes into the vehicle's: none of them is guessed.
+std::vector<MeshDraft> read_meshes(TableReader& study, const std::optional<Vehicle>& vehicle,
+                                   const std::filesystem::path& folder, NameBook& names);
+
+} // namespace glim

@@ -1,0 +1,86 @@
+#include "input/study_surfaces.h"
+
+#include "input/read_selection.h"
+#include "input/rest_surfaces.h"
+#include "input/study_section.h"
+
+namespace glim {
+
+namespace {
+
+struct OrientWord {
+    Orient orient;
+    std::string_view word;
+};
+constexpr std::array orient_words = {
+    OrientWord{Orient::as_is, "as-is"},
+    OrientWord{Orient::flip, "flip"},
+    OrientWord{Orient::outward, "outward"},
+};
+
+void read_name(TableReader& table, SurfaceDraft& draft, NameBook& names)
+{
+    draft.surface.name = names.read_name(table);
+    if (draft.surface.name.starts_with(rest_prefix))
+        table.complain("name",
+                       "`" + draft.surface.name +
+                           "` begins like the surface of facets that "
+                           "nobody selects",
+                       "choose a name that does not begin with `" + std::string(rest_prefix) + "`");
+}
+
+void read_mesh_name(TableReader& table, SurfaceDraft& draft, const NameBook& mesh_names)
+{
+    table.demand("mesh", "name the [[mesh]] whose facets it takes");
+    if (const std::optional<std::string> mesh = table.text("mesh"))
+        draft.mesh = mesh_names.find({*mesh, table.place_of("mesh")}, table.complaints());
+}
+
+void read_orient(TableReader& table, SurfaceDraft& draft)
+{
+    draft.orient_place = table.place_of("orient");
+    const OrientWord* row = table.row_of("orient", orient_words, &OrientWord::word);
+    draft.orient = row ? row->orient : Orient::unsaid;
+    if (draft.orient == Orient::outward && draft.surface.role != Role::emitting)
+        table.complain("orient",
+                       "only an emitting surface has an outward side: " + table.words() +
+                           " belongs to no lamp",
+                       "write \"flip\" or \"as-is\"");
+}
+
+void read_mirror(TableReader& table, SurfaceDraft& draft, bool half_model)
+{
+    if (half_model)
+        table.demand("mirror", "the other half is never guessed; write \"yes\" for a twin on the "
+                               "other side, \"no\" for what exists once, \"straddles\" for what is "
+                               "drawn whole");
+    const MirrorWord* row = table.row_of("mirror", mirror_words, &MirrorWord::word);
+    draft.surface.mirror = row ? row->rule : MirrorRule::no;
+}
+
+} // namespace
+
+std::vector<SurfaceDraft> read_surfaces(TableReader& study, const std::optional<Vehicle>& vehicle,
+                                        const NameBook& mesh_names, NameBook& names)
+{
+    const bool half_model = vehicle && vehicle->modelled_side != Side::median;
+    study.demand("surface", "add a [[surface]] for each lamp's lens at least");
+    std::vector<SurfaceDraft> drafts;
+    for (TableReader& table : study.tables("surface", "[[surface]]")) {
+        SurfaceDraft draft;
+        draft.place = table.place();
+        read_name(table, draft, names);
+        read_mesh_name(table, draft, mesh_names);
+        draft.selection = read_selection(table);
+        const RoleWord* role = table.row_of("role", role_words, &RoleWord::word);
+        draft.surface.role = role ? role->role : Role::opaque;
+        read_orient(table, draft);
+        read_mirror(table, draft, half_model);
+        draft.clear_for = table.texts("clear_for");
+        finish_section(table, "surface");
+        drafts.push_back(std::move(draft));
+    }
+    return drafts;
+}
+
+} // namespace glim
