@@ -9,10 +9,7 @@ namespace glim {
 
 namespace {
 
-double cross(const Point2& a, const Point2& b)
-{
-    return a.x() * b.y() - a.y() * b.x();
-}
+double cross(const Point2& a, const Point2& b) { return a.x() * b.y() - a.y() * b.x(); }
 
 double signed_area(std::span<const Point2> polygon)
 {
@@ -103,8 +100,8 @@ Area uncovered_area(const std::array<Point2, 3>& triangle, std::span<const Conve
     }
     if (pieces.empty())
         return square_millimetres(whole);
-    const double covered = pieces.size() == 1 ? in_mm2(area_of(pieces.front()))
-                                              : united_area(pieces, subject[0]);
+    const double covered =
+        pieces.size() == 1 ? in_mm2(area_of(pieces.front())) : united_area(pieces, subject[0]);
     return square_millimetres(std::max(0.0, whole - covered));
 }
 

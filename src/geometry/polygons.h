@@ -16,7 +16,8 @@ inline constexpr double polygon_grid_mm = 1e-6;
 using ConvexPolygon = std::vector<Point2>;
 
 /// The part of a convex polygon on the side of a line where `side` >= 0; `side` gives the signed
-/// distance of each corner, times any positive factor. Exact but for the rounding of the cut points.
+/// distance of each corner, times any positive factor. Exact but for the rounding of the cut
+/// points.
 ConvexPolygon clipped(const ConvexPolygon& polygon, std::span<const double> side);
 
 /// The area of a convex polygon; not negative, whichever way it winds.

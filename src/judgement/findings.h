@@ -11,20 +11,20 @@ namespace glim {
 
 /// One lamp, looked at in every direction that any row asks of it.
 struct LampLook {
-    std::string name;     ///< the lamp's, or "a + b" for lamps taken together
+    std::string name; ///< the lamp's, or "a + b" for lamps taken together
     LampFunction function = LampFunction::front_indicator;
-    Side side = Side::left; ///< where it stands; for a twin, the other side
-    bool twin = false;      ///< the mirror image of the drawn lamp
+    Side side = Side::left;     ///< where it stands; for a twin, the other side
+    bool twin = false;          ///< the mirror image of the drawn lamp
     bool twin_is_alike = false; ///< the scene is symmetric: this stands for the mirror image too
     ReferenceAxis axis = ReferenceAxis::forward;
-    LampFrame frame;        ///< vehicle frame
+    LampFrame frame;              ///< vehicle frame
     Point centre = Point::Zero(); ///< centre of reference, vehicle frame
     bool centre_assumed = true;   ///< the area centroid of the lit face, for want of a declared one
     Length axis_height;           ///< of the centre above the ground of the study's state
     Area lit_face;                ///< area of the lit surface itself, not projected
 
-    std::vector<Bearing> toward; ///< by V, then H
-    std::vector<SeenArea> seen;  ///< one a direction
+    std::vector<Bearing> toward;                 ///< by V, then H
+    std::vector<SeenArea> seen;                  ///< one a direction
     std::vector<std::optional<ExactArea>> exact; ///< one a direction, where it was asked
 
     /// The best figure known: exact where asked, else sampled.
@@ -68,7 +68,7 @@ struct LampVerdict {
     std::size_t look = 0; ///< place in Findings::looks
     Outcome outcome = Outcome::undecided;
     Because because = Because::of_the_figures;
-    Field field;          ///< as it applied, relaxations included
+    Field field;                           ///< as it applied, relaxations included
     std::optional<std::size_t> relaxation; ///< place in the row's, where one applied
     Area needed;
     std::vector<DirectionVerdict> directions; ///< empty where not applicable
@@ -77,11 +77,11 @@ struct LampVerdict {
     Area margin; ///< least_visible - needed
     Coverage coverage;
     std::vector<UncoveredRange> uncovered; ///< largest first
-    std::vector<Blocker> blockers;         ///< by what they take in failing directions, then at worst
+    std::vector<Blocker> blockers; ///< by what they take in failing directions, then at worst
 };
 
 struct RowFindings {
-    RuleRow row; ///< the figures and where they come from
+    RuleRow row;                         ///< the figures and where they come from
     std::vector<LampVerdict> lamps;      ///< in the check's order, twins after their lamps
     std::optional<LampVerdict> together; ///< where the row lets lamps answer together
 };

@@ -22,24 +22,12 @@ const BecauseWord& word_of(Because because)
 
 } // namespace
 
-std::string_view key_of(Outcome outcome)
-{
-    return word_of(outcome).key;
-}
+std::string_view key_of(Outcome outcome) { return word_of(outcome).key; }
 
-std::string_view words_of(Outcome outcome)
-{
-    return word_of(outcome).words;
-}
+std::string_view words_of(Outcome outcome) { return word_of(outcome).words; }
 
-std::string_view key_of(Because because)
-{
-    return word_of(because).key;
-}
+std::string_view key_of(Because because) { return word_of(because).key; }
 
-std::string_view words_of(Because because)
-{
-    return word_of(because).words;
-}
+std::string_view words_of(Because because) { return word_of(because).words; }
 
 } // namespace glim

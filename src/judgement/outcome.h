@@ -33,11 +33,12 @@ std::string_view words_of(Outcome outcome);
 
 /// Why an outcome is what it is, where the outcome alone does not say.
 enum class Because {
-    of_the_figures,         ///< the areas say so
-    numerical_bounds,       ///< undecided: the bounds of an area lie on both sides of the threshold
-    lens_too_small,         ///< not met: with nothing in the way the lens would not show enough either
-    another_function,       ///< not applicable: the row speaks of other functions
-    condition_does_not_hold ///< not applicable: a condition of the row (width, height) does not hold
+    of_the_figures,   ///< the areas say so
+    numerical_bounds, ///< undecided: the bounds of an area lie on both sides of the threshold
+    lens_too_small,   ///< not met: with nothing in the way the lens would not show enough either
+    another_function, ///< not applicable: the row speaks of other functions
+    condition_does_not_hold ///< not applicable: a condition of the row (width, height) does not
+                            ///< hold
 };
 struct BecauseWord {
     Because because;
@@ -46,12 +47,14 @@ struct BecauseWord {
 };
 inline constexpr std::array because_words = {
     BecauseWord{Because::of_the_figures, "of_the_figures", ""},
-    BecauseWord{Because::numerical_bounds, "numerical_bounds",
-                "the bounds of the area lie on both sides of the threshold; a smaller `feature` would "
-                "narrow them"},
-    BecauseWord{Because::lens_too_small, "lens_too_small",
-                "with nothing in the way the lit face would not show enough either: it is too small "
-                "or turned away"},
+    BecauseWord{
+        Because::numerical_bounds, "numerical_bounds",
+        "the bounds of the area lie on both sides of the threshold; a smaller `feature` would "
+        "narrow them"},
+    BecauseWord{
+        Because::lens_too_small, "lens_too_small",
+        "with nothing in the way the lit face would not show enough either: it is too small "
+        "or turned away"},
     BecauseWord{Because::another_function, "another_function", "the row speaks of other functions"},
     BecauseWord{Because::condition_does_not_hold, "condition_does_not_hold",
                 "a condition of the row does not hold here"},

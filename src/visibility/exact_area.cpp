@@ -49,7 +49,9 @@ public:
     Squares(const Window& over, std::size_t expected)
         : over_(over), per_side_(std::clamp<std::size_t>(
                            static_cast<std::size_t>(std::sqrt(double(expected))), 1, 256)),
-          squares_(per_side_ * per_side_) {}
+          squares_(per_side_ * per_side_)
+    {
+    }
 
     void add(const Window& w, std::uint32_t triangle)
     {
@@ -97,9 +99,9 @@ std::vector<Projected> facing(const TriangleMesh& lit, const Point& origin, cons
     std::vector<Projected> facets;
     for (std::size_t f = 0; f < lit.facets.size(); ++f)
         if (plane.toward.dot(area_vector(lit, f)) > 0)
-            facets.push_back(project({lit.corner(f, 0) - origin, lit.corner(f, 1) - origin,
-                                      lit.corner(f, 2) - origin},
-                                     plane));
+            facets.push_back(project(
+                {lit.corner(f, 0) - origin, lit.corner(f, 1) - origin, lit.corner(f, 2) - origin},
+                plane));
     return facets;
 }
 
@@ -183,8 +185,8 @@ ExactArea ExactView::toward(const Direction& toward) const
                     covers.push_back(std::move(cover));
             }
         sum.visible += uncovered_area(facet.flat, covers);
-        sum.rounding += square_millimetres(perimeter(facet) * double(covers.size() + 1) *
-                                           polygon_grid_mm);
+        sum.rounding +=
+            square_millimetres(perimeter(facet) * double(covers.size() + 1) * polygon_grid_mm);
     }
     return sum;
 }

@@ -33,7 +33,8 @@ private:
     TriangleMesh lit_;
     std::vector<PlacedMesh> obstacles_;
     Length touch_;
-    Point origin_; ///< everything is shifted here first, so that rounding is that of the lamp's size
+    Point
+        origin_; ///< everything is shifted here first, so that rounding is that of the lamp's size
 };
 
 } // namespace glim

@@ -19,7 +19,9 @@ std::uint64_t key_of(Index a, Index b)
 class Divider {
 public:
     Divider(std::vector<Point>& vertices, Length pitch)
-        : vertices_(vertices), pitch_squared_(in_mm(pitch) * in_mm(pitch)) {}
+        : vertices_(vertices), pitch_squared_(in_mm(pitch) * in_mm(pitch))
+    {
+    }
 
     void divide(const std::array<Index, 3>& corners, Index facet, double area,
                 std::vector<LitLattice::Cell>& out)

@@ -136,7 +136,8 @@ LitLook::Shares LitLook::shares(const Caster& caster, const Hidden& hidden) cons
         if (!faces(cell))
             continue;
         const double area = cell.area_mm2 * cosines_[cell.facet];
-        const int dark = hidden[cell.corners[0]] + hidden[cell.corners[1]] + hidden[cell.corners[2]];
+        const int dark =
+            hidden[cell.corners[0]] + hidden[cell.corners[1]] + hidden[cell.corners[2]];
         if (dark == 0)
             sum.whole += area;
         if (dark == 0 || dark == 3)

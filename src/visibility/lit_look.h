@@ -33,7 +33,8 @@ public:
     };
     Shares shares(const Caster& caster, const std::vector<std::uint8_t>& hidden) const;
 
-    /// Corners of front-facing facets that are hidden, with their starts and the area each stands for.
+    /// Corners of front-facing facets that are hidden, with their starts and the area each stands
+    /// for.
     struct HiddenCorners {
         std::vector<RayStart> starts;
         std::vector<double> areas_mm2;

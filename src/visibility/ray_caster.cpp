@@ -48,8 +48,7 @@ void throw_if_failed()
 SceneHandle new_scene()
 {
     SceneHandle scene(rtcNewScene(device()));
-    rtcSetSceneFlags(scene.get(),
-                     RTC_SCENE_FLAG_ROBUST | RTC_SCENE_FLAG_CONTEXT_FILTER_FUNCTION);
+    rtcSetSceneFlags(scene.get(), RTC_SCENE_FLAG_ROBUST | RTC_SCENE_FLAG_CONTEXT_FILTER_FUNCTION);
     return scene;
 }
 
@@ -76,8 +75,7 @@ Geometry instance(RTCScene of, const Placement& placement)
 {
     Geometry geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE));
     rtcSetGeometryInstancedScene(geometry.get(), of);
-    const Eigen::Matrix<float, 3, 4> move =
-        placement.matrix().matrix().topRows<3>().cast<float>();
+    const Eigen::Matrix<float, 3, 4> move = placement.matrix().matrix().topRows<3>().cast<float>();
     rtcSetGeometryTransform(geometry.get(), 0, RTC_FORMAT_FLOAT3X4_COLUMN_MAJOR, move.data());
     rtcCommitGeometry(geometry.get());
     return geometry;
@@ -201,10 +199,7 @@ Caster Caster::flat(std::span<const TriangleMesh> meshes)
     return caster;
 }
 
-std::size_t Caster::part_count() const
-{
-    return scene_->part_count;
-}
+std::size_t Caster::part_count() const { return scene_->part_count; }
 
 std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
                                            std::span<const RayStart> starts) const

@@ -9,9 +9,9 @@
 
 namespace glim {
 
-/// All places in this room's headers are in the *scene frame*: the vehicle frame shifted, in double,
-/// to one origin near the lamps, before anything becomes a float. Far from the origin a float's grain
-/// would be a hundred times coarser.
+/// All places in this room's headers are in the *scene frame*: the vehicle frame shifted, in
+/// double, to one origin near the lamps, before anything becomes a float. Far from the origin a
+/// float's grain would be a hundred times coarser.
 
 /// One mesh, ready for rays. Made once, placed many times, shared by casters.
 class PreparedPart {
@@ -42,8 +42,9 @@ struct RayStart {
 /// For each ray the parts that it meets, in any order of distance.
 class PartSets {
 public:
-    PartSets(std::size_t rays, std::size_t parts)
-        : words_((parts + 63) / 64), bits_(rays * words_) {}
+    PartSets(std::size_t rays, std::size_t parts) : words_((parts + 63) / 64), bits_(rays * words_)
+    {
+    }
 
     void add(std::size_t ray, std::size_t part)
     {
@@ -77,7 +78,8 @@ public:
 
     std::size_t part_count() const;
     /// 1 where a ray meets anything beyond its skip, else 0.
-    std::vector<std::uint8_t> occluded(const Direction& toward, std::span<const RayStart> starts) const;
+    std::vector<std::uint8_t> occluded(const Direction& toward,
+                                       std::span<const RayStart> starts) const;
     /// Every part that each ray meets beyond its skip; places as given to the constructor.
     PartSets every_hit(const Direction& toward, std::span<const RayStart> starts) const;
 

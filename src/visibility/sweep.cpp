@@ -56,8 +56,8 @@ SeenArea seen_toward(const LampView& view, const Direction& toward)
     // Sums in another order differ in the last bits; the areas' order must not.
     seen.visible = square_millimetres(std::min(approved, shares.seen()));
     seen.low = square_millimetres(std::min(in_mm2(seen.visible), shares.whole));
-    seen.high = square_millimetres(
-        std::clamp(shares.whole + shares.mixed, in_mm2(seen.visible), bare));
+    seen.high =
+        square_millimetres(std::clamp(shares.whole + shares.mixed, in_mm2(seen.visible), bare));
     seen.expected_error = square_millimetres(expected_error_mm2(shares, view.lattice.pitch()));
     return seen;
 }

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "geometry/direction_grid.h"
+#include "judgement/findings.h"
+#include "visibility/prepared_scene.h"
+
+namespace glim {
+
+/// One lamp (or several taken together) under one row, before anything is measured.
+struct Asked {
+    std::size_t look = 0; ///< place in Plan::looks
+    LampStanding lamp;    ///< of the first, where several answer together
+    std::optional<Because> not_applicable;
+    Field field;
+    std::optional<std::size_t> relaxation;
+    std::vector<std::size_t> at;     ///< the field's grid nodes as places in the look
+    std::vector<SolidAngle> weights; ///< one a node
+};
+
+struct AskedRow {
+    const RuleRow* row = nullptr;
+    std::vector<Asked> lamps;
+    std::optional<Asked> together;
+};
+
+struct AskedCheck {
+    const Check* check = nullptr;
+    const RuleTable* table = nullptr;
+    std::vector<AskedRow> rows;
+};
+
+/// Which lamps have to be looked at from where, so that every row of every check can be judged;
+/// a direction that several rows ask of the same lamp is looked at once.
+struct Plan {
+    std::vector<LampLook> looks;                      ///< directions filled in, areas not yet
+    std::vector<std::vector<LampStanding>> standings; ///< one list a look; areas add up
+    std::vector<AskedCheck> checks;
+};
+
+/// Points into `study`, which outlives the plan. Throws InputError where lamps that should answer
+/// together have different axes.
+Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std::size_t> checks,
+             Angle step);
+
+} // namespace glim

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "judgement/findings.h"
+
+namespace glim {
+
+/// Answers the check from its rows: the rule's all-of and any-of, and which lamps have to meet
+/// them. A lamp that answers alone must meet *every* row of the rule itself; two lamps that meet
+/// one row each do not add up to one. Where mirror images were looked at, each side of the vehicle
+/// must have its answer. Fills `outcome` and `deciding`; `rows` and `rule` must be filled.
+void answer_from_rows(CheckFindings& check, const RuleTable& table,
+                      const std::vector<LampLook>& looks);
+
+} // namespace glim

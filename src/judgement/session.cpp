@@ -1,0 +1,86 @@
+#include "judgement/session.h"
+
+#include "judgement/explain.h"
+#include "judgement/plan.h"
+#include "judgement/rule_tree.h"
+#include "judgement/see.h"
+#include "judgement/verdict.h"
+
+#include <numeric>
+
+namespace glim {
+
+namespace {
+
+CheckFindings judge(const AskedCheck& asked, const std::vector<LampLook>& looks)
+{
+    CheckFindings check;
+    check.name = asked.check->name;
+    check.table = asked.table->name;
+    check.regulation = asked.table->regulation;
+    check.edition = asked.table->edition;
+    check.rule = asked.check->rule;
+    if (const Rule* rule = asked.table->rule(check.rule))
+        check.rule_title = rule->title;
+    else
+        check.rule_title = asked.rows.front().row->title;
+    for (const AskedRow& row : asked.rows) {
+        RowFindings findings{.row = *row.row, .lamps = {}, .together = {}};
+        for (const Asked& lamp : row.lamps)
+            findings.lamps.push_back(verdict_of(*row.row, lamp, looks[lamp.look]));
+        if (row.together)
+            findings.together = verdict_of(*row.row, *row.together, looks[row.together->look]);
+        check.rows.push_back(std::move(findings));
+    }
+    answer_from_rows(check, *asked.table, looks);
+    return check;
+}
+
+} // namespace
+
+Session::Session(Study study) : study_(std::move(study)), scene_(study_) {}
+
+std::vector<std::size_t> Session::all_checks() const
+{
+    std::vector<std::size_t> all(study_.checks.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    return all;
+}
+
+void Session::replace(SurfaceId surface, TriangleMesh mesh)
+{
+    scene_.replace(surface, std::move(mesh));
+}
+
+void Session::place(SurfaceId surface, const Placement& placement)
+{
+    scene_.place(surface, placement);
+}
+
+void Session::place(LampId lamp, const Placement& placement)
+{
+    for (const SurfaceId surface : study_.lamps[lamp].emits)
+        scene_.place(surface, placement);
+}
+
+Findings Session::check(std::span<const std::size_t> checks, Angle step,
+                        const Workers& workers) const
+{
+    Findings findings;
+    findings.study_file = study_.file;
+    findings.title = study_.title;
+    findings.sampling = study_.sampling;
+    findings.sampling.step = step;
+
+    Plan plan = plan_of(study_, scene_, checks, step);
+    const Eyes eyes(scene_, plan, study_.sampling);
+    eyes.see(plan, workers);
+    eyes.settle(plan, workers);
+    for (const AskedCheck& asked : plan.checks)
+        findings.checks.push_back(judge(asked, plan.looks));
+    findings.looks = std::move(plan.looks);
+    explain(findings, study_, eyes, workers);
+    return findings;
+}
+
+} // namespace glim

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "judgement/findings.h"
+#include "machine/workers.h"
+#include "visibility/prepared_scene.h"
+
+namespace glim {
+
+/// A study that stays prepared while surfaces are changed or moved and checked again: the ground
+/// for live work and for sweeps.
+///
+///     Session session(study);
+///     session.replace(nose, reshaped);
+///     const Findings findings = session.check(session.all_checks(), degrees(5), workers);
+class Session {
+public:
+    explicit Session(Study study);
+    Session(const Session&) = delete;
+    Session& operator=(const Session&) = delete;
+
+    const Study& study() const { return study_; }
+    std::vector<std::size_t> all_checks() const;
+
+    void replace(SurfaceId surface, TriangleMesh mesh); ///< vehicle frame, mm
+    /// Vehicle frame from where the surface was drawn.
+    void place(SurfaceId surface, const Placement& placement);
+    /// The same for all that the lamp emits with.
+    void place(LampId lamp, const Placement& placement);
+
+    /// Judges these checks (places in Study::checks), looking every `step`. Throws InputError where
+    /// lamps that should answer together have different axes, Stopped where it was stopped.
+    Findings check(std::span<const std::size_t> checks, Angle step, const Workers& workers) const;
+
+private:
+    Study study_;
+    PreparedScene scene_;
+};
+
+} // namespace glim

@@ -1,0 +1,105 @@
+#include "judgement/verdict.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+/// `low` and `high` are the bounds of the visible area there.
+Outcome outcome_of(const LeastArea& criterion, Area low, Area high)
+{
+    if (low >= criterion.area)
+        return Outcome::met;
+    return high < criterion.area ? Outcome::not_met : Outcome::undecided;
+}
+
+Outcome worst_outcome(const std::vector<DirectionVerdict>& directions)
+{
+    Outcome worst = Outcome::met;
+    for (const DirectionVerdict& d : directions)
+        worst = std::min(worst, d.outcome); // the enum runs from worst to best
+    return worst;
+}
+
+/// The least visible area; the first among equals.
+std::size_t worst_direction(const std::vector<DirectionVerdict>& directions, const LampLook& look)
+{
+    const auto least = std::min_element(directions.begin(), directions.end(),
+                                        [&](const DirectionVerdict& a, const DirectionVerdict& b) {
+                                            return look.visible(a.at) < look.visible(b.at);
+                                        });
+    return static_cast<std::size_t>(least - directions.begin());
+}
+
+Coverage coverage_of(const std::vector<DirectionVerdict>& directions)
+{
+    Coverage c;
+    for (const DirectionVerdict& d : directions) {
+        ++c.directions;
+        c.solid_angle += d.weight;
+        if (d.outcome != Outcome::met)
+            continue;
+        ++c.directions_met;
+        c.solid_angle_met += d.weight;
+    }
+    return c;
+}
+
+Because reason_of(const LampVerdict& verdict, const LampLook& look)
+{
+    if (verdict.outcome == Outcome::undecided)
+        return Because::numerical_bounds;
+    const Area unobstructed = look.seen[verdict.directions[verdict.worst].at].lens;
+    if (verdict.outcome == Outcome::not_met && unobstructed < verdict.needed)
+        return Because::lens_too_small;
+    return Because::of_the_figures;
+}
+
+} // namespace
+
+LampVerdict verdict_of(const RuleRow& row, const Asked& asked, const LampLook& look)
+{
+    const auto& criterion = std::get<LeastArea>(row.criterion);
+    LampVerdict verdict;
+    verdict.look = asked.look;
+    verdict.field = asked.field;
+    verdict.relaxation = asked.relaxation;
+    verdict.needed = criterion.area;
+    if (asked.not_applicable) {
+        verdict.outcome = Outcome::not_applicable;
+        verdict.because = *asked.not_applicable;
+        return verdict;
+    }
+    for (std::size_t i = 0; i < asked.at.size(); ++i) {
+        const std::size_t at = asked.at[i];
+        verdict.directions.push_back(
+            {at, asked.weights[i], outcome_of(criterion, look.low(at), look.high(at))});
+    }
+    verdict.outcome = worst_outcome(verdict.directions);
+    verdict.worst = worst_direction(verdict.directions, look);
+    verdict.least_visible = look.visible(verdict.directions[verdict.worst].at);
+    verdict.margin = verdict.least_visible - verdict.needed;
+    verdict.coverage = coverage_of(verdict.directions);
+    verdict.because = reason_of(verdict, look);
+    return verdict;
+}
+
+std::vector<std::size_t> still_hanging(const LampVerdict& verdict, const LampLook& look)
+{
+    std::vector<std::size_t> hanging;
+    if (verdict.directions.empty())
+        return hanging;
+    const std::size_t worst = verdict.directions[verdict.worst].at;
+    if (!look.exact[worst])
+        hanging.push_back(worst);
+    if (verdict.outcome == Outcome::undecided)
+        for (const DirectionVerdict& d : verdict.directions)
+            if (d.outcome == Outcome::undecided && !look.exact[d.at])
+                hanging.push_back(d.at);
+    std::sort(hanging.begin(), hanging.end());
+    hanging.erase(std::unique(hanging.begin(), hanging.end()), hanging.end());
+    return hanging;
+}
+
+} // namespace glim
