@@ -16,12 +16,16 @@ struct MeshPart {
 
 /// A mesh as its file gives it: in the file's own unit and axes, points welded to the last bit.
 struct MeshFile {
-    std::string format; ///< "OBJ", "STL (binary)", "STL (ASCII)"
-    TriangleMesh mesh;  ///< coordinates in the *file's* unit, not yet millimetres
-    std::vector<MeshPart> parts;              ///< in order of first use; every one has a facet
+    std::string format;          ///< "OBJ", "STL (binary)", "STL (ASCII)"
+    TriangleMesh mesh;           ///< coordinates in the *file's* unit, not yet millimetres
+    std::vector<MeshPart> parts; ///< in order of first use; every one has a facet
     std::vector<std::uint32_t> part_of_facet; ///< place in `parts`, one a facet
     std::size_t points_in_file = 0;           ///< before welding
     std::size_t polygons_in_file = 0;         ///< before triangulation
+    /// Polygons that cross themselves: each became a fan, so its triangles may overlap.
+    std::size_t crossed_polygons = 0;
+    /// Free-form surfaces (OBJ), which are not read: what they would hide is missing.
+    std::size_t curved_surfaces = 0;
     int decimals = 0; ///< significant digits of the coordinates, at most (7 for binary floats)
 };
 
