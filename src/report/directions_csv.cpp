@@ -1,0 +1,61 @@
+#include "report/directions_csv.h"
+
+#include "report/csv.h"
+#include "report/look_words.h"
+#include "report/numbers.h"
+
+#include <algorithm>
+#include <map>
+
+namespace glim {
+
+namespace {
+
+using WorstOutcomes = std::map<std::size_t, Outcome>; ///< by the place in the look
+
+void take_worse(WorstOutcomes& worst, const LampVerdict& verdict)
+{
+    for (const DirectionVerdict& direction : verdict.directions) {
+        const auto [known, is_new] = worst.emplace(direction.at, direction.outcome);
+        if (!is_new)
+            known->second = std::min(known->second, direction.outcome);
+    }
+}
+
+std::map<std::size_t, WorstOutcomes> worst_by_look(const CheckFindings& check)
+{
+    std::map<std::size_t, WorstOutcomes> worst;
+    for (const RowFindings& row : check.rows) {
+        for (const LampVerdict& verdict : row.lamps)
+            take_worse(worst[verdict.look], verdict);
+        if (row.together)
+            take_worse(worst[row.together->look], *row.together);
+    }
+    return worst;
+}
+
+std::string direction_row(const std::string& check, const LampLook& look, std::size_t at,
+                          Outcome outcome)
+{
+    const Bearing& toward = look.toward[at];
+    return csv_row({check, label_of(look), csv_number(toward.h), csv_number(toward.v),
+                    csv_number(look.seen[at].lens), csv_number(look.seen[at].approved),
+                    csv_number(look.visible(at)), csv_number(look.low(at)),
+                    csv_number(look.high(at)), csv_number(uncertainty(look, at)),
+                    std::string(key_of(outcome))});
+}
+
+} // namespace
+
+std::string directions_csv(const Findings& findings)
+{
+    std::string csv = "check,lamp,h_deg,v_deg,lens_mm2,approved_mm2,visible_mm2,low_mm2,high_mm2,"
+                      "expected_error_mm2,outcome\n";
+    for (const CheckFindings& check : findings.checks)
+        for (const auto& [look, worst] : worst_by_look(check))
+            for (const auto& [at, outcome] : worst)
+                csv += direction_row(check.name, findings.looks[look], at, outcome);
+    return csv;
+}
+
+} // namespace glim

@@ -1,0 +1,65 @@
+#include "report/keys.h"
+
+#include <stdexcept>
+
+namespace glim {
+
+namespace {
+
+/// The row of a table of words that belongs to one choice.
+template <class Rows, class Choice, class Row>
+const Row& row_of(const Rows& rows, Choice Row::*column, Choice choice)
+{
+    for (const Row& row : rows)
+        if (row.*column == choice)
+            return row;
+    throw std::logic_error("a choice has no word in its table");
+}
+
+} // namespace
+
+std::string_view key_of(Provenance provenance)
+{
+    return row_of(provenance_words, &ProvenanceWord::provenance, provenance).key;
+}
+
+std::string_view words_of(Provenance provenance)
+{
+    return row_of(provenance_words, &ProvenanceWord::provenance, provenance).words;
+}
+
+std::string_view key_of(AnsweredBy answered_by)
+{
+    return row_of(answered_by_words, &AnsweredByWord::answered_by, answered_by).key;
+}
+
+std::string_view key_of(ApprovedParts approved_parts)
+{
+    return approved_parts == ApprovedParts::counted ? "counted" : "ignored";
+}
+
+std::string_view key_of(Measured quantity)
+{
+    return quantity == Measured::overall_width ? "overall_width" : "axis_height";
+}
+
+std::string_view key_of(Combine combine)
+{
+    return combine == Combine::all_of ? "all_of" : "any_of";
+}
+
+std::string_view key_of(ReferenceAxis axis) { return row_of(axis_words, &AxisWord::axis, axis).word; }
+
+std::string_view key_of(Side side) { return row_of(side_words, &SideWord::side, side).word; }
+
+std::string_view key_of(LampFunction function)
+{
+    return row_of(function_words, &FunctionWord::function, function).key;
+}
+
+std::string_view words_of(LampFunction function)
+{
+    return row_of(function_words, &FunctionWord::function, function).words;
+}
+
+} // namespace glim

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "model/rule.h"
+
+#include <string_view>
+
+namespace glim {
+
+// How results spell a choice; as study files and requirement tables do.
+
+std::string_view key_of(Provenance provenance);
+std::string_view words_of(Provenance provenance);
+std::string_view key_of(AnsweredBy answered_by);
+std::string_view key_of(ApprovedParts approved_parts);
+std::string_view key_of(Measured quantity);
+std::string_view key_of(Combine combine);
+std::string_view key_of(ReferenceAxis axis);
+std::string_view key_of(Side side);
+std::string_view key_of(LampFunction function);
+std::string_view words_of(LampFunction function);
+
+} // namespace glim

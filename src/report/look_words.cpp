@@ -1,0 +1,19 @@
+#include "report/look_words.h"
+
+namespace glim {
+
+std::string label_of(const LampLook& look)
+{
+    return look.twin ? look.name + " (mirrored)" : look.name;
+}
+
+bool is_exact(const LampLook& look, std::size_t at) { return look.exact[at].has_value(); }
+
+Area uncertainty(const LampLook& look, std::size_t at)
+{
+    return look.exact[at] ? look.exact[at]->rounding : look.seen[at].expected_error;
+}
+
+std::size_t worst_at(const LampVerdict& verdict) { return verdict.directions[verdict.worst].at; }
+
+} // namespace glim

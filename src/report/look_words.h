@@ -1,0 +1,25 @@
+#pragma once
+
+#include "judgement/findings.h"
+#include "report/bearing_words.h"
+
+namespace glim {
+
+/// What results call a lamp: "indicator", and "indicator (mirrored)" for its twin.
+std::string label_of(const LampLook& look);
+
+/// Whether the best area toward that direction is computed without sampling.
+bool is_exact(const LampLook& look, std::size_t at);
+
+/// How far `visible(at)` may be off: the rounding of an exact area, else the expected error.
+Area uncertainty(const LampLook& look, std::size_t at);
+
+inline BearingSpeech speech_of(const LampLook& look) { return {look.axis, look.side}; }
+
+/// The place in the look of the verdict's worst direction. Requires: the row applies.
+std::size_t worst_at(const LampVerdict& verdict);
+
+/// A row that does not apply has looked nowhere.
+inline bool applies(const LampVerdict& verdict) { return !verdict.directions.empty(); }
+
+} // namespace glim

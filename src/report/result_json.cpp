@@ -1,0 +1,64 @@
+#include "report/result_json.h"
+
+#include "model/rule.h"
+#include "report/health_json.h"
+#include "report/look_json.h"
+#include "report/verdict_json.h"
+
+namespace glim {
+
+namespace {
+
+Json sampling_json(const Sampling& sampling)
+{
+    return Json::Object{{"step_deg", in_degrees(sampling.step)},
+                        {"feature_mm", in_mm(sampling.feature)},
+                        {"touch_mm", in_mm(sampling.touch)}};
+}
+
+Json meshes_json(const std::vector<MeshSource>& meshes)
+{
+    Json::Array all;
+    for (const MeshSource& m : meshes)
+        all.push_back(Json::Object{{"name", m.name},
+                                   {"file", m.file},
+                                   {"unit", m.unit},
+                                   {"up", m.up},
+                                   {"forward", m.forward},
+                                   {"health", health_json(m.health)}});
+    return all;
+}
+
+Json warnings_json(const std::vector<Warning>& warnings)
+{
+    Json::Array all;
+    for (const Warning& w : warnings)
+        all.push_back(
+            Json::Object{{"place", w.place.words()}, {"what", w.what}, {"remedy", w.remedy}});
+    return all;
+}
+
+} // namespace
+
+Json result_json(const Findings& findings, const RunFacts& facts)
+{
+    Json::Array checks, lamps;
+    for (const CheckFindings& check : findings.checks)
+        checks.push_back(check_json(findings, check));
+    for (const LampLook& look : findings.looks)
+        lamps.push_back(look_json(look));
+    return Json::Object{{"schema_version", result_schema_version},
+                        {"program_version", facts.program_version},
+                        {"command", facts.command},
+                        {"study", facts.study},
+                        {"title", findings.title},
+                        {"caution", caution},
+                        {"ground_state", facts.ground_state},
+                        {"sampling", sampling_json(findings.sampling)},
+                        {"checks", std::move(checks)},
+                        {"lamps", std::move(lamps)},
+                        {"warnings", warnings_json(facts.warnings)},
+                        {"meshes", meshes_json(facts.meshes)}};
+}
+
+} // namespace glim

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "model/study.h"
+
+#include <string>
+#include <vector>
+
+namespace glim {
+
+/// What results tell beside the findings. Nothing in it depends on the day, the machine, the number
+/// of threads or the folder the program was started in.
+struct RunFacts {
+    std::string program_version;
+    std::string command; ///< what to type in the study's folder to get the same results
+    std::string study;   ///< the study's file name, without its folder
+    std::string ground_state;
+    std::vector<MeshSource> meshes;
+    std::vector<Warning> warnings; ///< places counted from the study's folder
+};
+
+/// `command` without options that change no result (`--threads`, `--out`).
+RunFacts run_facts(const Study& study, std::string program_version, std::string command);
+
+} // namespace glim
