@@ -75,6 +75,39 @@ void complain_of_coordinate(CappedComplaints& complaints, const Place& place, do
     });
 }
 
+/// The point whose first coordinate is at `at`; complains of what is no coordinate.
+Point point_at(std::string_view bytes, std::size_t at, const std::string& name,
+               CappedComplaints& complaints)
+{
+    Point point;
+    for (double& value : point) {
+        value = float_at(bytes, at);
+        if (!(std::abs(value) <= largest_coordinate)) // "not a number" compares with nothing
+            complain_of_coordinate(complaints, place_at(name, at), value);
+        at += float_size;
+    }
+    return point;
+}
+
+TriangleMesh mesh_in(std::string_view bytes, const std::string& name, CappedComplaints& complaints)
+{
+    const std::size_t count = whole_number_at(bytes, title_size);
+    TriangleMesh mesh;
+    mesh.facets.reserve(count);
+    PointTable points(count / 2); // a closed surface has about half as many as facets
+    for (std::size_t f = 0; f < count; ++f) {
+        Facet facet{};
+        for (std::size_t c = 0; c < 3; ++c) {
+            const std::size_t at = size_for(f) + normal_size + 3 * float_size * c;
+            const Point corner = point_at(bytes, at, name, complaints);
+            facet[c] = complaints.empty() ? points.add(corner) : 0;
+        }
+        mesh.facets.push_back(facet);
+    }
+    mesh.points = points.take_points();
+    return mesh;
+}
+
 } // namespace
 
 bool has_exact_size_of_binary_stl(std::string_view bytes)
@@ -86,38 +119,21 @@ bool has_exact_size_of_binary_stl(std::string_view bytes)
 MeshFile read_stl_binary(std::string_view bytes, const std::string& name)
 {
     refuse_wrong_size(bytes, name);
-    const std::uint32_t count = whole_number_at(bytes, title_size);
     CappedComplaints complaints(name);
+    MeshFile file;
+    file.mesh = mesh_in(bytes, name, complaints);
+    const std::size_t count = file.mesh.facets.size();
     if (count == 0)
         complaints.add("", [&] {
             return Complaint{place_at(name, title_size), "there is no facet in this file",
                              "export the surfaces as a mesh"};
         });
-
-    MeshFile file;
-    file.format = "STL (binary)";
-    file.mesh.facets.reserve(count);
-    PointTable points(count / 2); // as many as a closed surface has
-    for (std::size_t f = 0; f < count; ++f) {
-        Facet facet{};
-        for (std::size_t c = 0; c < 3; ++c) {
-            Point corner;
-            for (std::size_t axis = 0; axis < 3; ++axis) {
-                const std::size_t at = size_for(f) + normal_size + float_size * (3 * c + axis);
-                const double value = float_at(bytes, at);
-                corner[static_cast<Eigen::Index>(axis)] = value;
-                if (!(std::abs(value) <= largest_coordinate)) // not a number, too
-                    complain_of_coordinate(complaints, place_at(name, at), value);
-            }
-            facet[c] = complaints.empty() ? points.add(corner) : 0;
-        }
-        file.mesh.facets.push_back(facet);
-    }
     complaints.throw_if_any();
-    file.mesh.points = points.take_points();
+
+    file.format = "STL (binary)";
     file.parts = {MeshPart{}};
     file.part_of_facet.assign(count, 0);
-    file.points_in_file = std::size_t{3} * count;
+    file.points_in_file = 3 * count;
     file.polygons_in_file = count;
     file.decimals = digits_of_float;
     return file;
