@@ -1,0 +1,85 @@
+#include "floors/house_rules.h"
+
+#include "floors/includes.h"
+
+#include <cstdio>
+#include <memory>
+#include <set>
+#include <sstream>
+
+namespace glim::test {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+const std::set<std::string> top_entries = {
+    "CMakeLists.txt", "README.md", "DEVELOPERS.md",       "src",
+    "tests",          "meshes",    "requirements-tables", "docs"};
+
+std::string quoted(const std::string& text)
+{
+    std::string result = "'";
+    for (const char c : text)
+        result += c == '\'' ? "'\\''" : std::string(1, c);
+    return result + "'";
+}
+
+/// What git prints; nothing if it fails or is not there.
+std::optional<std::string> git(const fs::path& checkout, const std::string& arguments)
+{
+    // The checkout may belong to somebody else, as in a container.
+    const std::string command = "git -c safe.directory='*' -c core.quotePath=false -C " +
+                                quoted(checkout.string()) + " " + arguments + " 2>/dev/null";
+    FILE* const pipe = popen(command.c_str(), "r");
+    if (pipe == nullptr)
+        return std::nullopt;
+    std::string text;
+    char part[4096];
+    for (std::size_t n = 0; (n = fread(part, 1, sizeof part, pipe)) > 0;)
+        text.append(part, n);
+    return pclose(pipe) == 0 ? std::optional(text) : std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::vector<std::string>> tracked_paths(const fs::path& checkout)
+{
+    // Inside somebody else's checkout, git would speak of that one.
+    const std::optional<std::string> prefix = git(checkout, "rev-parse --show-prefix");
+    const std::optional<std::string> listing = git(checkout, "ls-files");
+    if (prefix != "\n" || !listing)
+        return std::nullopt;
+    std::vector<std::string> paths;
+    std::istringstream lines(*listing);
+    for (std::string line; std::getline(lines, line);)
+        paths.push_back(line);
+    return paths;
+}
+
+std::vector<std::string> wrong_top_entries(const std::vector<std::string>& tracked)
+{
+    std::set<std::string> found;
+    for (const std::string& path : tracked)
+        if (!path.starts_with('.'))
+            found.insert(path.substr(0, path.find('/')));
+    std::vector<std::string> findings;
+    for (const std::string& entry : found)
+        if (!top_entries.contains(entry))
+            findings.push_back(entry + " should not stand at the top");
+    for (const std::string& entry : top_entries)
+        if (!found.contains(entry))
+            findings.push_back(entry + " is missing at the top");
+    return findings;
+}
+
+std::vector<std::string> long_files(const fs::path& folder)
+{
+    std::vector<std::string> findings;
+    for (const SourceFile& source : read_sources(folder))
+        if (source.lines > most_lines)
+            findings.push_back(source.path + " has " + std::to_string(source.lines) + " lines");
+    return findings;
+}
+
+} // namespace glim::test

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace glim::test {
+
+/// The paths that git tracks in `checkout`; nothing if that is not the top of a git checkout.
+std::optional<std::vector<std::string>> tracked_paths(const std::filesystem::path& checkout);
+
+/// What stands visibly at the top of the tree though it should not, and what should but does not.
+/// Entries that begin with a dot are not looked at.
+std::vector<std::string> wrong_top_entries(const std::vector<std::string>& tracked);
+
+/// A file of C++ longer than this holds more than one idea.
+inline constexpr int most_lines = 400;
+
+/// The files of C++ below `folder` that are longer than that.
+std::vector<std::string> long_files(const std::filesystem::path& folder);
+
+} // namespace glim::test

@@ -1,0 +1,59 @@
+#include "floors/house_rules.h"
+
+#include "machine/temporary_folder.h"
+
+#include <catch2/catch.hpp>
+
+using namespace glim::test;
+using Findings = std::vector<std::string>;
+
+namespace {
+
+const std::filesystem::path checkout = GLIM_SOURCE_DIR;
+
+} // namespace
+
+TEST_CASE("the top of the tree holds what is meant to be there, and nothing else", "[floors]")
+{
+    const auto tracked = tracked_paths(checkout);
+    if (!tracked) {
+        SUCCEED("not a git checkout: nobody says what belongs to it");
+        return;
+    }
+    CHECK(wrong_top_entries(*tracked) == Findings{});
+}
+
+TEST_CASE("an entry too many or too few at the top is found", "[floors]")
+{
+    CHECK(wrong_top_entries({".gitignore", ".ci/run", "CMakeLists.txt", "README.md",
+                             "DEVELOPERS.md", "src/app/main.cpp", "tests/run.sh", "meshes/demo.sh",
+                             "requirements-tables/a.toml", "docs/a.md"}) == Findings{});
+    CHECK(wrong_top_entries({"CMakeLists.txt", "README.md", "DEVELOPERS.md", "src/app/main.cpp",
+                             "tests/run.sh", "meshes/demo.sh", "scripts/a.sh", "docs/a.md"}) ==
+          Findings{"scripts should not stand at the top",
+                   "requirements-tables is missing at the top"});
+}
+
+TEST_CASE("a folder that git does not know has no tracked paths", "[floors]")
+{
+    const TemporaryFolder folder;
+    CHECK_FALSE(tracked_paths(folder.path()));
+    CHECK_FALSE(tracked_paths(checkout / "src"));
+}
+
+TEST_CASE("no file of C++ is longer than one idea needs", "[floors]")
+{
+    CHECK(long_files(checkout / "src") == Findings{});
+    CHECK(long_files(checkout / "tests") == Findings{});
+    CHECK(long_files(checkout / "meshes") == Findings{});
+}
+
+TEST_CASE("a file with a line too many is found", "[floors]")
+{
+    const TemporaryFolder folder;
+    const auto lines = [](int count) { return std::string(static_cast<std::size_t>(count), '\n'); };
+    write(folder / "model/just.h", lines(most_lines));
+    write(folder / "model/long.cpp", lines(most_lines + 1));
+    write(folder / "model/table.toml", lines(most_lines + 1));
+    CHECK(long_files(folder.path()) == Findings{"model/long.cpp has 401 lines"});
+}
