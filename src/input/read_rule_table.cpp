@@ -41,7 +41,7 @@ RuleTable parse_rule_table(std::string_view text, const std::string& file, const
 {
     const TomlTable toml = parse_toml(text, file);
     Complaints complaints;
-    TableReader top(toml, "the top of the table", complaints);
+    TableReader top(toml, "the table", complaints);
     check_format(top);
     RuleTable table;
     table.name = name;

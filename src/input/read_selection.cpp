@@ -8,7 +8,7 @@ namespace {
 
 std::optional<Box> read_box(TableReader& select)
 {
-    std::optional<TableReader> box = select.table("box", select.words() + ", `box`");
+    std::optional<TableReader> box = select.table("box", "`box` of " + select.words());
     if (!box)
         return std::nullopt;
     box->demand("least", "write least = [x, y, z], the corner with the least coordinates");

@@ -105,7 +105,7 @@ Study read_study(const std::filesystem::path& file)
     const TomlTable toml = parse_toml(read_text_file(file), file.string());
     const std::filesystem::path folder = file.parent_path();
     Complaints complaints;
-    TableReader top(toml, "the top of the study", complaints);
+    TableReader top(toml, "the study", complaints);
 
     Study study;
     study.file = file.string();

@@ -12,13 +12,13 @@ namespace glim {
 
 /// Which facets of one mesh a surface takes: those that satisfy everything given here.
 struct Selection {
-    std::vector<Reference> objects;   ///< patterns; one of them must fit
-    std::vector<Reference> groups;    ///< likewise: the whole name, or one of its words
-    std::vector<Reference> materials; ///< likewise
-    std::optional<Side> side;     ///< of the facet's centroid; on the median plane counts as left
-    std::optional<Box> box;       ///< holds the facet's centroid; vehicle frame
-    std::optional<Vector> facing; ///< the facet's outside looks that way, within 90 degrees
-    std::optional<Point> component_at;
+    std::vector<Reference> objects = {};   ///< patterns; one of them must fit
+    std::vector<Reference> groups = {};    ///< likewise: the whole name, or one of its words
+    std::vector<Reference> materials = {}; ///< likewise
+    std::optional<Side> side = {}; ///< of the facet's centroid; on the median plane counts as left
+    std::optional<Box> box = {};   ///< holds the facet's centroid; vehicle frame
+    std::optional<Vector> facing = {}; ///< the facet's outside looks that way, within 90 degrees
+    std::optional<Point> component_at = {};
 };
 
 /// A mesh in the vehicle's frame and in mm, with the names that its file gives.

@@ -28,9 +28,10 @@ RuleTable find_rule_table(const std::string& name, const std::filesystem::path& 
         if (table.name == name)
             return parse_rule_table(table.text, name + ".toml (shipped)", name);
     const Place at = asked_at.file.empty() ? Place{name, 0, 0, {}} : asked_at;
-    throw InputError({{at, "there is no requirement table `" + name + "`",
-                       did_you_mean(name, shipped_table_names()) +
-                           "; your own would be the file `" + beside.string() + "`"}});
+    std::string remedy = did_you_mean(name, shipped_table_names());
+    if (!nearest_word(name, shipped_table_names()))
+        remedy += "; one of your own would be the file `" + beside.string() + "`";
+    throw InputError({{at, "there is no requirement table `" + name + "`", remedy}});
 }
 
 } // namespace glim

@@ -49,7 +49,7 @@ std::vector<SurfaceId> read_emits(TableReader& table, const std::vector<SurfaceD
     std::vector<SurfaceId> lit;
     for (const Reference& reference : references) {
         const auto place = surface_names.find(reference, table.complaints());
-        if (place && surfaces[*place].surface.role != Role::emitting)
+        if (place && surfaces[*place].role_known && surfaces[*place].surface.role != Role::emitting)
             table.complaints().add(reference.place,
                                    table.words() + " emits from `" + reference.name +
                                        "`, which is not emitting",

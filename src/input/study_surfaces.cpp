@@ -36,12 +36,21 @@ void read_mesh_name(TableReader& table, SurfaceDraft& draft, const NameBook& mes
         draft.mesh = mesh_names.find({*mesh, table.place_of("mesh")}, table.complaints());
 }
 
+void read_select(TableReader& table, SurfaceDraft& draft)
+{
+    const std::size_t complaints_before = table.complaints().size();
+    draft.selection = read_selection(table);
+    // What is half read would select too much, and be complained of at every other surface.
+    if (table.complaints().size() > complaints_before)
+        draft.mesh.reset();
+}
+
 void read_orient(TableReader& table, SurfaceDraft& draft)
 {
     draft.orient_place = table.place_of("orient");
     const OrientWord* row = table.row_of("orient", orient_words, &OrientWord::word);
     draft.orient = row ? row->orient : Orient::unsaid;
-    if (draft.orient == Orient::outward && draft.surface.role != Role::emitting)
+    if (draft.orient == Orient::outward && draft.role_known && draft.surface.role != Role::emitting)
         table.complain("orient",
                        "only an emitting surface has an outward side: " + table.words() +
                            " belongs to no lamp",
@@ -71,9 +80,10 @@ std::vector<SurfaceDraft> read_surfaces(TableReader& study, const std::optional<
         draft.place = table.place();
         read_name(table, draft, names);
         read_mesh_name(table, draft, mesh_names);
-        draft.selection = read_selection(table);
+        read_select(table, draft);
         const RoleWord* role = table.row_of("role", role_words, &RoleWord::word);
         draft.surface.role = role ? role->role : Role::opaque;
+        draft.role_known = role || !table.has("role");
         read_orient(table, draft);
         read_mirror(table, draft, half_model);
         draft.clear_for = table.texts("clear_for");

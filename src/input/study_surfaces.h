@@ -16,6 +16,7 @@ enum class Orient {
 struct SurfaceDraft {
     Surface surface;
     Place place;
+    bool role_known = true;            ///< false after a complaint about the role
     std::optional<std::uint32_t> mesh; ///< place among the meshes
     Selection selection;
     Orient orient = Orient::unsaid;

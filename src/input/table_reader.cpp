@@ -111,7 +111,7 @@ std::optional<std::string> TableReader::text(std::string_view key)
         return std::nullopt;
     if (text->empty()) {
         complain(key, ticked(key) + " of " + words_ + " is empty",
-                 "write a text, or take the key away");
+                 "write something between the quotes");
         return std::nullopt;
     }
     return *text;
@@ -244,25 +244,29 @@ std::optional<TableReader> TableReader::table(std::string_view key, std::string 
 
 std::vector<TableReader> TableReader::tables(std::string_view key, const std::string& words)
 {
-    std::vector<TableReader> readers;
     const TomlValue* value = ask(key);
-    if (!value)
-        return readers;
-    const auto* list = std::get_if<std::vector<TomlValue>>(&value->is);
     const std::string remedy = "write each of them as a table of its own, headed by [[" +
                                std::string(key) + "]], or as { ... } in a list";
-    if (!list) {
-        complain(key, ticked(key) + " of " + words_ + " is " + std::string(kind_of(*value)),
-                 remedy);
-        return readers;
-    }
-    for (const TomlValue& element : *list)
+    std::vector<TableReader> readers;
+    const auto add = [&](const TomlValue& element) {
         if (const auto* table = std::get_if<TomlTable>(&element.is))
             readers.emplace_back(*table, words, *complaints_);
         else
             complaints_->add(
                 element.place,
                 ticked(key) + " of " + words_ + " holds " + std::string(kind_of(element)), remedy);
+    };
+    if (!value)
+        return readers;
+    if (const auto* list = std::get_if<std::vector<TomlValue>>(&value->is)) {
+        for (const TomlValue& element : *list)
+            add(element);
+        return readers;
+    }
+    // A single table is read all the same, lest everything that refers to it be complained of too.
+    complain(key, ticked(key) + " of " + words_ + " is " + std::string(kind_of(*value)), remedy);
+    if (std::holds_alternative<TomlTable>(value->is))
+        add(*value);
     return readers;
 }
 

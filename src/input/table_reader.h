@@ -15,7 +15,7 @@ namespace glim {
 /// A name that refers to something else in the file, and where it is written.
 struct Reference {
     std::string name;
-    Place place;
+    Place place = {};
 };
 
 /// Reads the values of one table. Whatever is wrong becomes a complaint and gives nothing, so that

@@ -77,6 +77,15 @@ constexpr std::array hints = {
     Hint{"utf-8", "save the file as UTF-8 text"},
 };
 
+/// The parser's sentence without its "Error while parsing ...: ".
+std::string what_is_wrong(std::string_view sentence)
+{
+    constexpr std::string_view opening = "Error while parsing ";
+    if (sentence.starts_with(opening))
+        sentence.remove_prefix(sentence.find(": ") + 2);
+    return "this is not TOML: " + std::string(sentence);
+}
+
 std::string remedy_for(std::string_view sentence)
 {
     for (const Hint& hint : hints)
@@ -100,7 +109,8 @@ TomlTable parse_toml(std::string_view text, const std::string& name)
         return converted(toml::parse(text), name);
     } catch (const toml::parse_error& error) {
         const std::string sentence(error.description());
-        throw InputError({{place_of(error.source(), name), sentence, remedy_for(sentence)}});
+        throw InputError(
+            {{place_of(error.source(), name), what_is_wrong(sentence), remedy_for(sentence)}});
     }
 }
 
