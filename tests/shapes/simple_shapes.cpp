@@ -68,8 +68,8 @@ TriangleMesh disc(double radius, int corners)
     for (int k = 0; k < corners; ++k)
         mesh.points.push_back(on_circle(0, radius, double(k) / corners));
     for (int k = 0; k < corners; ++k)
-        mesh.facets.push_back({0, static_cast<Index>(1 + k),
-                               static_cast<Index>(1 + (k + 1) % corners)});
+        mesh.facets.push_back(
+            {0, static_cast<Index>(1 + k), static_cast<Index>(1 + (k + 1) % corners)});
     return mesh;
 }
 
@@ -147,7 +147,8 @@ TriangleMesh box(const Point& least, const Point& most)
     return mesh;
 }
 
-TriangleMesh ribs(double y_least, double pitch, double width, double depth, double height, int count)
+TriangleMesh ribs(double y_least, double pitch, double width, double depth, double height,
+                  int count)
 {
     TriangleMesh mesh;
     for (int i = 0; i < count; ++i) {

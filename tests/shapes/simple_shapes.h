@@ -27,7 +27,8 @@ TriangleMesh recess_walls(double width_y, double height_z, double depth);
 TriangleMesh bore_wall(double radius, double depth, int around);
 /// `count` upright ribs from x = 0 to x = depth; each is a closed box of `width` in y at the end of
 /// a pitch, running from -height to +height in z; the first pitch begins at y_least.
-TriangleMesh ribs(double y_least, double pitch, double width, double depth, double height, int count);
+TriangleMesh ribs(double y_least, double pitch, double width, double depth, double height,
+                  int count);
 TriangleMesh box(const Point& least, const Point& most);
 
 TriangleMesh joined(const TriangleMesh& a, const TriangleMesh& b);

@@ -9,8 +9,11 @@ Study lamp_alone(TriangleMesh lit)
     study.vehicle.forward = Direction::x();
     study.vehicle.up = Direction::z();
     study.ground.on = {0, 0, -800};
-    Surface lens{.name = "lens", .role = Role::emitting, .mirror = MirrorRule::no,
-                 .mesh = std::move(lit), .clear_for = {}};
+    Surface lens{.name = "lens",
+                 .role = Role::emitting,
+                 .mirror = MirrorRule::no,
+                 .mesh = std::move(lit),
+                 .clear_for = {}};
     const SurfaceId id = study.surfaces.add(std::move(lens));
     Lamp lamp;
     lamp.name = "indicator";
@@ -25,8 +28,11 @@ Study lamp_behind(TriangleMesh lit, std::vector<TriangleMesh> obstacles, MirrorR
     Study study = lamp_alone(std::move(lit));
     for (TriangleMesh& mesh : obstacles) {
         const std::string name = "obstacle " + std::to_string(study.surfaces.size());
-        study.surfaces.add(Surface{.name = name, .role = Role::opaque, .mirror = mirror,
-                                   .mesh = std::move(mesh), .clear_for = {}});
+        study.surfaces.add(Surface{.name = name,
+                                   .role = Role::opaque,
+                                   .mirror = mirror,
+                                   .mesh = std::move(mesh),
+                                   .clear_for = {}});
     }
     return study;
 }

@@ -1,5 +1,6 @@
 // Areas known on paper, through the whole engine: mesh in, area out. Every figure follows from
-// elementary trigonometry and can be repeated by hand; where it is a theorem, its name stands there.
+// elementary trigonometry and can be repeated by hand; where it is a theorem, its name stands
+// there.
 
 #include "shapes/simple_shapes.h"
 #include "shapes/small_study.h"
@@ -193,8 +194,8 @@ TEST_CASE("a bar narrower than the lens never hides all of it", "[visibility]")
     const Watched lamp(lamp_behind(plate(Point::Zero(), 60, 40), {wall(1000, -5, 5, -600, 600)}));
     check_area(lamp, 0, 0, 2400 - 10 * 40);
     // Affected over (w + s)/D = 70 mm in 1 m: 2.005 degrees to either side.
-    check_area(lamp, 1.9, 0, 2400 * cos(degrees(1.9)) -
-                                 40 * (35 - 1000 * tan(degrees(1.9))) * cos(degrees(1.9)));
+    check_area(lamp, 1.9, 0,
+               2400 * cos(degrees(1.9)) - 40 * (35 - 1000 * tan(degrees(1.9))) * cos(degrees(1.9)));
     check_area(lamp, 2.1, 0, 2400 * cos(degrees(2.1)));
 }
 
