@@ -298,6 +298,8 @@ void ObjReader::refuse_if_no_face()
 
 bool looks_like_obj(std::string_view text)
 {
+    if (!looks_like_text(text))
+        return false;
     for (TextScanner scanner(text, obj_rules); !scanner.at_end(); scanner.end_line())
         if (const std::string_view word = scanner.word(); !word.empty())
             return obj_statement(word) != ObjStatement::unknown;

@@ -2,29 +2,12 @@
 
 #include "input/read_stl_binary.h"
 #include "input/read_stl_text.h"
+#include "input/text_scanner.h"
 #include "model/complaint.h"
-
-#include <algorithm>
 
 namespace glim {
 
 namespace {
-
-/// Enough to cover the 80 bytes of a binary file's title, its count and a few facets.
-constexpr std::size_t sample_size = 1024;
-
-bool is_control(char c)
-{
-    const auto byte = static_cast<unsigned char>(c);
-    return byte < 0x20 && std::string_view("\t\n\v\f\r").find(c) == std::string_view::npos;
-}
-
-/// A title of binary STL is filled up with zeros, and its numbers have bytes that no text has.
-bool is_text(std::string_view bytes)
-{
-    const std::string_view sample = bytes.substr(0, sample_size);
-    return std::none_of(sample.begin(), sample.end(), is_control);
-}
 
 void refuse_text(const std::string& name)
 {
@@ -47,9 +30,9 @@ MeshFile read_stl(std::string_view bytes, const std::string& name)
     // Text cannot have the exact size by chance: its bytes would count 500 million facets.
     if (has_exact_size_of_binary_stl(bytes))
         return read_stl_binary(bytes, name);
-    if (is_text(bytes) && begins_with_solid(bytes))
+    if (looks_like_text(bytes) && begins_with_solid(bytes))
         return read_stl_text(bytes, name);
-    if (is_text(bytes))
+    if (looks_like_text(bytes))
         refuse_text(name);
     return read_stl_binary(bytes, name);
 }

@@ -8,10 +8,16 @@ namespace {
 
 constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
 constexpr std::size_t longest_shown = 40;
+constexpr std::size_t sample_size = 1024;
 
 constexpr bool is_line_end(char c) { return c == '\n' || c == '\r'; }
 
 constexpr bool is_blank(char c) { return c == ' ' || c == '\t' || c == '\v' || c == '\f'; }
+
+constexpr bool is_control(char c)
+{
+    return static_cast<unsigned char>(c) < 0x20 && !is_blank(c) && !is_line_end(c);
+}
 
 /// A byte of UTF-8 that goes on with the character before it.
 constexpr bool continues_character(char c)
@@ -117,6 +123,12 @@ std::size_t TextScanner::joint() const
     if (!is_line_end(next_[1]))
         return 0;
     return next_[1] == '\r' && left > 2 && next_[2] == '\n' ? 3 : 2;
+}
+
+bool looks_like_text(std::string_view bytes)
+{
+    const std::string_view sample = bytes.substr(0, sample_size);
+    return std::none_of(sample.begin(), sample.end(), is_control);
 }
 
 Place place_in(std::string_view text, const std::string& file, std::string_view part)

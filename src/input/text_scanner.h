@@ -40,6 +40,10 @@ private:
     TextRules rules_;
 };
 
+/// Whether the first 1024 bytes hold no control character but blanks and line ends. Binary formats
+/// have zeros in theirs.
+bool looks_like_text(std::string_view bytes);
+
 /// Where `part`, which lies in `text`, begins: lines and columns counted from 1, columns in
 /// characters of UTF-8. Takes as long as to walk there, so it is for complaints only.
 Place place_in(std::string_view text, const std::string& file, std::string_view part);
