@@ -1,5 +1,6 @@
 // The same answer by another way: another library, another frame, another cutting of the bodies.
 
+#include "shapes/box_tree.h"
 #include "shapes/rough_scene.h"
 #include "shapes/small_study.h"
 #include "units/trig.h"
@@ -7,33 +8,10 @@
 
 #include <catch2/catch.hpp>
 
-#include <CGAL/AABB_traits.h>
-#include <CGAL/AABB_tree.h>
-#include <CGAL/AABB_triangle_primitive.h>
-#include <CGAL/Simple_cartesian.h>
-
 using namespace glim;
 using namespace glim::shapes;
 
 namespace {
-
-using Kernel = CGAL::Simple_cartesian<double>;
-using Triangles = std::vector<Kernel::Triangle_3>;
-using Primitive = CGAL::AABB_triangle_primitive<Kernel, Triangles::iterator>;
-using Tree = CGAL::AABB_tree<CGAL::AABB_traits<Kernel, Primitive>>;
-
-Kernel::Point_3 of(const Point& p) { return {p.x(), p.y(), p.z()}; }
-
-Triangles soup(const std::vector<TriangleMesh>& meshes)
-{
-    Triangles all;
-    for (const TriangleMesh& mesh : meshes)
-        for (std::size_t f = 0; f < mesh.facets.size(); ++f)
-            if (area_vector(mesh, f).norm() > 0) // CGAL refuses facets without area
-                all.emplace_back(of(mesh.corner(f, 0)), of(mesh.corner(f, 1)),
-                                 of(mesh.corner(f, 2)));
-    return all;
-}
 
 const std::array<std::pair<double, double>, 5> some_directions = {
     {{-45, 0}, {-45, 15}, {0, 0}, {33, -10}, {80, 15}}};
@@ -53,8 +31,7 @@ TriangleMesh all_in_one(const std::vector<TriangleMesh>& meshes)
 TEST_CASE("an independent box tree in double answers the same rays alike", "[visibility]")
 {
     const std::vector<TriangleMesh> bodies = clutter(7, 60);
-    Triangles triangles = soup(bodies);
-    const Tree tree(triangles.begin(), triangles.end());
+    const BoxTree tree(bodies);
     const Caster caster = Caster::flat(bodies);
 
     std::vector<RayStart> starts;
@@ -68,9 +45,7 @@ TEST_CASE("an independent box tree in double answers the same rays alike", "[vis
         const auto answers = caster.occluded(toward, starts);
         for (std::size_t i = 0; i < starts.size(); ++i) {
             const Point at(starts[i].x, starts[i].y, starts[i].z);
-            const Kernel::Segment_3 ray(of(at + 0.05 * toward.vector()),
-                                        of(at + 3000 * toward.vector()));
-            different += tree.do_intersect(ray) != (answers[i] == 1);
+            different += tree.blocks(at + 0.05 * toward.vector(), toward) != (answers[i] == 1);
             hidden += answers[i];
         }
     }
