@@ -195,3 +195,27 @@ TEST_CASE("every key of the study file is read where the table of keys has it", 
         CHECK((std::regex_search(full, written) || key.key == "height"));
     }
 }
+
+TEST_CASE("a study cut off anywhere, or without any one line, is read or complained of", "[input]")
+{
+    const std::string full = read(GLIM_SOURCE_DIR "/tests/input/full_study.toml");
+    const TemporaryFolder folder;
+    write(folder / "corner.obj", corner_obj);
+    std::size_t good = 0, bad = 0;
+    const auto try_reading = [&](const std::string& text) {
+        write(folder / "part.toml", text);
+        try {
+            read_study(folder / "part.toml");
+            ++good;
+        } catch (const InputError&) {
+            ++bad;
+        }
+    };
+    for (std::size_t length = 0; length < full.size(); ++length)
+        try_reading(full.substr(0, length));
+    CHECK(bad > full.size() / 2);
+    good = 0;
+    for (std::size_t at = 0; at < full.size(); at = full.find('\n', at) + 1)
+        try_reading(full.substr(0, at) + full.substr(full.find('\n', at) + 1));
+    CHECK(good > 5);
+}
