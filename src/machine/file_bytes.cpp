@@ -41,7 +41,7 @@ FileTrouble trouble_from(int error)
 std::string read_all(std::FILE* file, std::size_t most_bytes, std::size_t expected)
 {
     std::string bytes;
-    bytes.reserve(std::min(expected, most_bytes) + chunk);
+    bytes.reserve(expected + chunk);
     std::size_t filled = 0;
     for (;;) {
         const std::size_t wanted = std::min(chunk, most_bytes + 1 - filled);
@@ -74,6 +74,8 @@ std::variant<std::string, FileTrouble> file_bytes(const std::filesystem::path& f
     if (!open)
         return trouble_from(errno);
     const std::uintmax_t expected = std::filesystem::file_size(file, error);
+    if (!error && expected > most_bytes)
+        return FileTrouble::too_large;
     std::string bytes = read_all(open.get(), most_bytes, error ? 0 : expected);
     if (std::ferror(open.get()) != 0)
         throw std::runtime_error(file.string() + ": the disk failed while it was read");
