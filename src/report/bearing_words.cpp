@@ -63,7 +63,8 @@ std::string from_to(Angle least, Angle most, const Sense& sense, const std::stri
         const std::string size = bare_angle(size_of(a));
         return with_sense ? size + unit + " " + std::string(sense.of(a)) : size;
     };
-    const bool one_side = !reads_zero(least) && !reads_zero(most) && sense.of(least) == sense.of(most);
+    const bool one_side =
+        !reads_zero(least) && !reads_zero(most) && sense.of(least) == sense.of(most);
     return end(least, !one_side) + " to " + end(most, true);
 }
 

@@ -48,7 +48,10 @@ std::string_view key_of(Combine combine)
     return combine == Combine::all_of ? "all_of" : "any_of";
 }
 
-std::string_view key_of(ReferenceAxis axis) { return row_of(axis_words, &AxisWord::axis, axis).word; }
+std::string_view key_of(ReferenceAxis axis)
+{
+    return row_of(axis_words, &AxisWord::axis, axis).word;
+}
 
 std::string_view key_of(Side side) { return row_of(side_words, &SideWord::side, side).word; }
 

@@ -27,6 +27,14 @@ std::string without_trailing_zeros(std::string text)
 
 } // namespace
 
+std::string shortest(double value)
+{
+    assert(std::isfinite(value));
+    std::array<char, 32> digits{}; // never more than 24
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value);
+    return without_sign_of_zero(std::string(digits.data(), end.ptr));
+}
+
 std::string with_decimals(double value, int decimals)
 {
     assert(std::isfinite(value));

@@ -13,6 +13,8 @@ namespace glim {
 // Trailing zeros are dropped, the point is a point in every country, and there is no -0.
 // All require finite numbers.
 
+/// The shortest decimal that reads back as the same double.
+std::string shortest(double value);
 /// Rounded to `decimals`, exactly halfway cases to even: 0.5 -> "0".
 std::string rounded(double value, int decimals);
 /// The same with all its decimals, so that columns of figures stand under each other.

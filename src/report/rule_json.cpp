@@ -88,6 +88,7 @@ Json::Object row_json(const RuleRow& row)
                       std::visit([](const auto& c) { return criterion_json(c); }, row.criterion));
     json.emplace_back("approved_parts", key_of(row.approved_parts));
     json.emplace_back("answered_by", key_of(row.answered_by));
+    json.emplace_back("union_source", row.union_source);
     return json;
 }
 
@@ -98,11 +99,9 @@ Json table_json(const RuleTable& table)
         rows.push_back(row_json(row));
     for (const Rule& rule : table.rules)
         rules.push_back(rule_json(rule));
-    return Json::Object{{"name", table.name},
-                        {"regulation", table.regulation},
-                        {"edition", table.edition},
-                        {"rows", std::move(rows)},
-                        {"rules", std::move(rules)}};
+    return Json::Object{{"name", table.name},       {"regulation", table.regulation},
+                        {"edition", table.edition}, {"title", table.title},
+                        {"rows", std::move(rows)},  {"rules", std::move(rules)}};
 }
 
 } // namespace glim

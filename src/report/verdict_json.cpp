@@ -48,9 +48,8 @@ Json directions_json(const std::vector<DirectionVerdict>& directions)
         weight.push_back(in_steradians(d.weight));
         outcome.push_back(key_of(d.outcome));
     }
-    return Json::Object{{"at", std::move(at)},
-                        {"weight_sr", std::move(weight)},
-                        {"outcome", std::move(outcome)}};
+    return Json::Object{
+        {"at", std::move(at)}, {"weight_sr", std::move(weight)}, {"outcome", std::move(outcome)}};
 }
 
 Json uncovered_json(const UncoveredRange& u, const LampLook& look)
@@ -145,9 +144,8 @@ void add_decided_figures(Json::Object& json, const Findings& findings, const Che
     json.emplace_back("needed_mm2", or_null([&] { return in_mm2(verdict->needed); }));
     json.emplace_back("least_visible_mm2", or_null([&] { return in_mm2(verdict->least_visible); }));
     json.emplace_back("margin_mm2", or_null([&] { return in_mm2(verdict->margin); }));
-    json.emplace_back("worst", or_null([&] {
-                          return worst_json(*verdict, findings.looks[verdict->look]);
-                      }));
+    json.emplace_back("worst",
+                      or_null([&] { return worst_json(*verdict, findings.looks[verdict->look]); }));
     json.emplace_back("provenance", or_null([&] {
                           return key_of(check.deciding_row().row.citation.provenance);
                       }));

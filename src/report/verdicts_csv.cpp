@@ -11,16 +11,19 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-void append(Cells& cells, const Cells& more) { cells.insert(cells.end(), more.begin(), more.end()); }
+void append(Cells& cells, const Cells& more)
+{
+    cells.insert(cells.end(), more.begin(), more.end());
+}
 
 Cells figures(const LampVerdict& verdict, const LampLook& look)
 {
     if (!applies(verdict))
         return Cells(7);
     const std::size_t at = worst_at(verdict);
-    return {csv_number(verdict.needed),      csv_number(verdict.least_visible),
-            csv_number(verdict.margin),      csv_number(look.toward[at].h),
-            csv_number(look.toward[at].v),   csv_number(uncertainty(look, at)),
+    return {csv_number(verdict.needed),       csv_number(verdict.least_visible),
+            csv_number(verdict.margin),       csv_number(look.toward[at].h),
+            csv_number(look.toward[at].v),    csv_number(uncertainty(look, at)),
             is_exact(look, at) ? "yes" : "no"};
 }
 
@@ -61,8 +64,7 @@ std::string row_rows(const Findings& findings, const CheckFindings& check, std::
     const bool row_decides = check.deciding && check.deciding->row == number;
     std::string csv;
     for (std::size_t i = 0; i < row.lamps.size(); ++i) {
-        const bool decides =
-            row_decides && !check.deciding->together && check.deciding->lamp == i;
+        const bool decides = row_decides && !check.deciding->together && check.deciding->lamp == i;
         csv += verdict_row(check, row, row.lamps[i], findings.looks[row.lamps[i].look], decides);
     }
     if (row.together)

@@ -1,0 +1,60 @@
+#include "app/command_table.h"
+
+#include "app/request_of.h"
+
+#include <array>
+
+namespace glim {
+
+namespace {
+
+constexpr CommandOption out_folder{"--out", "DIR",
+                                   "write result.json, directions.csv, verdicts.csv and "
+                                   "summary.txt to this folder",
+                                   &Words::out};
+constexpr CommandOption out_file{"--out", "FILE",
+                                 "write the study here; - for the terminal. Without it, beside the "
+                                 "mesh, as FILE.toml",
+                                 &Words::out};
+constexpr CommandOption step{"--step", "DEG",
+                             "look every so many degrees, in place of the study's own step; above "
+                             "0, at most 45",
+                             &Words::step};
+constexpr CommandOption threads{"--threads", "N",
+                                "work on so many threads; 0, as without it, for all cores. The "
+                                "results are the same to the byte",
+                                &Words::threads};
+constexpr CommandOption json{"--json", "", "print one JSON document instead of text", &Words::json};
+constexpr CommandOption quiet{"--quiet", "", "print a line for each check, and no progress",
+                              &Words::quiet};
+constexpr CommandOption force{"--force", "", "replace the file if it is there", &Words::force};
+
+constexpr std::array check_options{out_folder, step, threads, json, quiet};
+constexpr std::array inspect_options{json};
+constexpr std::array new_options{out_file, force};
+constexpr std::array tables_options{json};
+
+constexpr std::array commands = {
+    Command{"check", "STUDY", "look at every lamp of a study and judge its checks",
+            "STUDY is a study file (docs/study-file.md). Nothing is written without --out.",
+            check_options, check_request},
+    Command{
+        "inspect", "FILE", "tell what is in a mesh file",
+        "FILE is a mesh: OBJ or STL (docs/mesh-formats.md). Shows its parts, its size, the unit "
+        "it is likely drawn in, and what is untidy about it.",
+        inspect_options, inspect_request},
+    Command{"new", "FILE", "write a first study for a mesh file",
+            "FILE is a mesh. The study lists its parts and says in comments what is to be filled "
+            "in.",
+            new_options, new_request},
+    Command{"tables", "[TABLE]", "show requirement tables and where their figures come from",
+            "TABLE is the name of one that comes with the program, or a file of your own, which is "
+            "checked (docs/requirement-tables.md). Without it, all that come with the program.",
+            tables_options, tables_request},
+};
+
+} // namespace
+
+std::span<const Command> command_table() { return commands; }
+
+} // namespace glim

@@ -1,0 +1,139 @@
+#include "app/commands.h"
+
+#include "app/canonical_command.h"
+#include "app/request_of.h"
+#include "input/read_mesh.h"
+#include "input/read_study.h"
+#include "input/shipped_tables.h"
+#include "judgement/check_study.h"
+#include "machine/progress_line.h"
+#include "machine/terminal.h"
+#include "machine/whole_file.h"
+#include "report/mesh_facts.h"
+#include "report/result_json.h"
+#include "report/rule_json.h"
+#include "report/starter_study.h"
+#include "report/summary.h"
+#include "report/table_words.h"
+#include "report/warning_words.h"
+#include "report/write_results.h"
+
+namespace glim {
+
+namespace {
+
+Study study_asked(const CheckRequest& request)
+{
+    Study study = read_study(request.study);
+    if (request.step)
+        study.sampling.step = *request.step;
+    return study;
+}
+
+Findings find(const Study& study, const CheckRequest& request, const Surroundings& here)
+{
+    ProgressLine line(!request.quiet && may_show_progress());
+    return check_study(study, {.threads = request.threads,
+                               .stop = here.stop,
+                               .progress = line.telling("looking", "directions")});
+}
+
+std::string check_output(const Findings& findings, const RunFacts& facts,
+                         const CheckRequest& request, const TextStyle& style)
+{
+    if (request.json)
+        return text_of(result_json(findings, facts));
+    return request.quiet ? short_summary(findings, style) : summary(findings, facts, style);
+}
+
+/// A name goes beside the study first; a path, or a name with the ending, is a file.
+RuleTable table_asked(const std::string& table)
+{
+    const bool is_path = table.find('/') != std::string::npos || table.ends_with(".toml");
+    return is_path ? read_rule_table(table) : find_rule_table(table, ".", command_line_place());
+}
+
+std::vector<RuleTable> all_tables()
+{
+    std::vector<RuleTable> tables;
+    for (const ShippedTable& shipped : shipped_tables())
+        tables.push_back(parse_rule_table(shipped.text, std::string(shipped.name) + ".toml",
+                                          std::string(shipped.name)));
+    return tables;
+}
+
+Json tables_json(const std::vector<RuleTable>& tables)
+{
+    Json::Array all;
+    for (const RuleTable& table : tables)
+        all.push_back(table_json(table));
+    return Json::Object{{"caution", caution}, {"tables", std::move(all)}};
+}
+
+std::filesystem::path study_path(const NewRequest& request)
+{
+    return request.out.value_or(
+        std::filesystem::path(request.mesh.filename()).replace_extension(".toml"));
+}
+
+} // namespace
+
+Answer answer(const CheckRequest& request, const Surroundings& here)
+{
+    const Study study = study_asked(request);
+    std::optional<NewFolder> folder;
+    if (request.out)
+        folder.emplace(*request.out);
+
+    const Findings findings = find(study, request, here);
+    const RunFacts facts = run_facts(study, here.program_version, canonical_command(request));
+    if (folder)
+        write_results(findings, facts, *folder);
+
+    Answer answer{exit_code_of(findings), check_output(findings, facts, request, here.style), {}};
+    if (request.json || request.quiet)
+        answer.notes = warnings_words(facts.warnings, here.style);
+    return answer;
+}
+
+Answer answer(const InspectRequest& request, const Surroundings& here)
+{
+    const std::string name = request.file.string();
+    const MeshFacts facts = mesh_facts(read_mesh(request.file, name), name);
+    return {ExitCode::met,
+            request.json ? text_of(mesh_json(facts)) : mesh_words(facts, here.style),
+            {}};
+}
+
+Answer answer(const NewRequest& request, const Surroundings&)
+{
+    const MeshFile mesh = read_mesh(request.mesh, request.mesh.string());
+    const std::filesystem::path target = study_path(request);
+    if (target == "-")
+        return {ExitCode::met, starter_study(mesh, request.mesh.string()), {}};
+    const std::string mesh_from_study =
+        std::filesystem::proximate(request.mesh, std::filesystem::absolute(target).parent_path())
+            .generic_string();
+    write_file_atomically(target, starter_study(mesh, mesh_from_study),
+                          request.force ? IfThere::replace : IfThere::refuse);
+    return {ExitCode::met, {}, "Written: " + target.string() + "\n"};
+}
+
+Answer answer(const TablesRequest& request, const Surroundings& here)
+{
+    const std::vector<RuleTable> tables =
+        request.table ? std::vector{table_asked(*request.table)} : all_tables();
+    if (request.json)
+        return {ExitCode::met, text_of(tables_json(tables)), {}};
+    return {ExitCode::met,
+            request.table ? table_words(tables.front(), here.style)
+                          : tables_words(tables, here.style),
+            {}};
+}
+
+Answer answer(const TextRequest& request, const Surroundings&)
+{
+    return {ExitCode::met, request.text, {}};
+}
+
+} // namespace glim

@@ -1,0 +1,40 @@
+#pragma once
+
+#include "app/exit_code.h"
+#include "app/requests.h"
+#include "report/text_block.h"
+
+#include <stop_token>
+#include <string>
+
+namespace glim {
+
+/// Where a command runs.
+struct Surroundings {
+    std::string program_version;
+    TextStyle style;      ///< of text on standard output
+    std::stop_token stop; ///< set by Ctrl-C
+};
+
+/// What a command has to say, and how the program ends.
+struct Answer {
+    ExitCode exit_code = ExitCode::met;
+    std::string output; ///< for standard output
+    std::string notes;  ///< for standard error
+};
+
+// One function a command. All throw InputError or WriteRefused if the user's files are wrong,
+// Stopped if they were stopped, std::runtime_error if the machine fails.
+
+/// Reads the study, checks it, writes the results if asked to, and tells them.
+Answer answer(const CheckRequest& request, const Surroundings& here);
+/// Tells what is in a mesh file.
+Answer answer(const InspectRequest& request, const Surroundings& here);
+/// Writes a first study for a mesh file; never over another file unless forced to.
+Answer answer(const NewRequest& request, const Surroundings& here);
+/// Shows requirement tables, or checks one of the user's own.
+Answer answer(const TablesRequest& request, const Surroundings& here);
+/// Help and version.
+Answer answer(const TextRequest& request, const Surroundings& here);
+
+} // namespace glim

@@ -1,0 +1,156 @@
+#include "report/table_words.h"
+
+#include "model/nearest_word.h"
+#include "report/bearing_words.h"
+#include "report/citation_words.h"
+#include "report/keys.h"
+#include "report/numbers.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+constexpr int indent = 2;
+
+std::string regulation_words(const RuleTable& table)
+{
+    return table.edition.empty() ? table.regulation : table.regulation + ", " + table.edition;
+}
+
+std::string condition_words(const Condition& c)
+{
+    std::string words =
+        c.quantity == Measured::overall_width ? "overall width" : "height of the lamp's centre";
+    if (c.at_least)
+        words += " at least " + rounded(in_mm(*c.at_least), 3) + " mm";
+    if (c.at_least && c.below)
+        words += " and";
+    if (c.below)
+        words += " below " + rounded(in_mm(*c.below), 3) + " mm";
+    return words;
+}
+
+std::string conditions_words(const std::vector<Condition>& conditions)
+{
+    std::string words;
+    for (const Condition& c : conditions)
+        words += (words.empty() ? "" : ", ") + condition_words(c);
+    return words;
+}
+
+std::string functions_words(const std::vector<LampFunction>& functions)
+{
+    std::string words;
+    for (const LampFunction f : functions)
+        words += (words.empty() ? "" : ", ") + std::string(words_of(f));
+    return words.empty() ? "every function" : words;
+}
+
+std::string criterion_words(const LeastArea& least)
+{
+    return "at least " + area_words(least.area) + " in view in every direction";
+}
+
+std::string answered_words(const RuleRow& row)
+{
+    switch (row.answered_by) {
+    case AnsweredBy::each:
+        return "each lamp that is asked";
+    case AnsweredBy::union_:
+        return "the lamps together (" + row.union_source + ")";
+    case AnsweredBy::one_alone:
+        break;
+    }
+    return "one lamp alone";
+}
+
+std::string approved_words(ApprovedParts approved_parts)
+{
+    return approved_parts == ApprovedParts::counted ? "are in the way like any other"
+                                                    : "are not held against it";
+}
+
+std::vector<Labelled> row_entries(const RuleRow& row)
+{
+    const BearingSpeech speech{row.axis, Side::left};
+    std::vector<Labelled> entries{
+        {"asks", std::visit([](const auto& c) { return criterion_words(c); }, row.criterion)},
+        {"field", field_words(row.field, speech)},
+        {"axis", std::string(key_of(row.axis))},
+        {"lamps", functions_words(row.functions)},
+        {"answered by", answered_words(row)},
+        {"own parts", "those approved with the lamp " + approved_words(row.approved_parts)}};
+    if (!row.when.empty())
+        entries.push_back({"only where", conditions_words(row.when)});
+    for (const Relaxation& r : row.relaxations) {
+        entries.push_back(
+            {"relaxed to", field_words(r.field, speech) + ", where " + conditions_words(r.when)});
+        entries.push_back({"", citation_words(r.citation)});
+    }
+    entries.push_back({"figures", citation_words(row.citation)});
+    return entries;
+}
+
+std::string rule_words(const Rule& rule)
+{
+    const std::string_view combine = rule.combine == Combine::all_of ? "all of " : "any of ";
+    return rule.title + (rule.title.empty() ? "" : ": ") + std::string(combine) +
+           listed(rule.parts);
+}
+
+std::vector<Labelled> rule_entries(const RuleTable& table)
+{
+    std::vector<Labelled> entries;
+    for (const Rule& rule : table.rules)
+        entries.push_back({rule.id, rule_words(rule)});
+    return entries;
+}
+
+/// "6 rows: 2 read in the published text, 4 from memory: not verified"
+std::string provenance_counts(const RuleTable& table)
+{
+    std::string words;
+    for (const ProvenanceWord& word : provenance_words) {
+        const auto count =
+            std::count_if(table.rows.begin(), table.rows.end(), [&](const RuleRow& row) {
+                return row.citation.provenance == word.provenance;
+            });
+        if (count > 0)
+            words +=
+                (words.empty() ? "" : ", ") + std::to_string(count) + " " + std::string(word.words);
+    }
+    return std::to_string(table.rows.size()) + (table.rows.size() == 1 ? " row: " : " rows: ") +
+           words;
+}
+
+} // namespace
+
+std::string tables_words(const std::vector<RuleTable>& tables, const TextStyle& style)
+{
+    std::string text;
+    for (const RuleTable& table : tables)
+        text += harmless(table.name) + "\n" +
+                labelled_block({{"regulation", regulation_words(table)},
+                                {"holds", table.title},
+                                {"figures", provenance_counts(table)}},
+                               indent, style) +
+                "\n";
+    return text + wrapped(caution, style.columns) + "\n";
+}
+
+std::string table_words(const RuleTable& table, const TextStyle& style)
+{
+    std::string text = wrapped(table.name + ": " + regulation_words(table), style.columns) + "\n";
+    if (!table.title.empty())
+        text += wrapped(table.title, style.columns) + "\n";
+    if (!table.rules.empty())
+        text += "\nRules\n" + labelled_block(rule_entries(table), indent, style);
+    for (const RuleRow& row : table.rows)
+        text += "\n" + wrapped("Row " + row.id + ": " + row.title, style.columns) + "\n" +
+                labelled_block(row_entries(row), indent, style);
+    return text + "\n" + wrapped(caution, style.columns) + "\n";
+}
+
+} // namespace glim

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "judgement/findings.h"
+#include "machine/new_folder.h"
+#include "report/run_facts.h"
+
+namespace glim {
+
+/// Writes `result.json`, `directions.csv`, `verdicts.csv` and `summary.txt`, and commits: all
+/// appear at once or none does. The folder is opened by the caller before the work begins, so that
+/// one that may not be written is refused before anybody waits.
+///
+///     NewFolder folder("results");
+///     write_results(check_study(study), facts, folder);
+void write_results(const Findings& findings, const RunFacts& facts, NewFolder& folder);
+
+} // namespace glim
