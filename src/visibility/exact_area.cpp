@@ -26,22 +26,47 @@ struct Window {
     }
 };
 
-/// A triangle as the eye has it: places in the view plane, and in space.
+/// A triangle as the eye has it: across and up in the view plane, and third towards the eye.
 struct Projected {
     std::array<Point, 3> corners;
-    std::array<Point2, 3> flat;
     Window window;
+
+    std::array<Point2, 3> flat() const
+    {
+        return {corners[0].head<2>(), corners[1].head<2>(), corners[2].head<2>()};
+    }
 };
 
-Projected project(const std::array<Point, 3>& corners, const ViewPlane& plane)
+Projected projected(const std::array<Point, 3>& corners)
 {
-    Projected p{.corners = corners, .flat = {}, .window = {}};
-    for (int i = 0; i < 3; ++i) {
-        p.flat[i] = plane.project(corners[i]);
-        p.window.add(p.flat[i]);
-    }
+    Projected p{.corners = corners, .window = {}};
+    for (const Point& c : corners)
+        p.window.add(c.head<2>());
     return p;
 }
+
+/// From a mesh's own frame straight into the eye's, about the lamp's origin.
+struct IntoView {
+    Eigen::Matrix3d turn;
+    Vector shift;
+
+    IntoView(const ViewPlane& plane, const Placement& placement, const Point& origin)
+    {
+        Eigen::Matrix3d view;
+        view << plane.across.transpose(), plane.up.transpose(), plane.toward.vector().transpose();
+        turn = view * placement.matrix().linear();
+        shift = view * (placement.matrix().translation() - origin);
+    }
+
+    std::vector<Point> operator()(const std::vector<Point>& points) const
+    {
+        std::vector<Point> seen;
+        seen.reserve(points.size());
+        for (const Point& p : points)
+            seen.push_back(turn * p + shift);
+        return seen;
+    }
+};
 
 /// Obstacles sorted into squares of the view plane over the lamp, to be found by window.
 class Squares {
@@ -93,39 +118,46 @@ private:
     std::vector<std::vector<std::uint32_t>> squares_;
 };
 
-/// The lit facets that face the eye.
-std::vector<Projected> facing(const TriangleMesh& lit, const Point& origin, const ViewPlane& plane)
+Vector normal_of(const Projected& facet)
 {
+    return (facet.corners[1] - facet.corners[0])
+        .cross(facet.corners[2] - facet.corners[0])
+        .normalized();
+}
+
+/// The lit facets that face the eye.
+std::vector<Projected> facing(const TriangleMesh& lit, const IntoView& into_view)
+{
+    const std::vector<Point> points = into_view(lit.points);
     std::vector<Projected> facets;
-    for (std::size_t f = 0; f < lit.facets.size(); ++f)
-        if (plane.toward.dot(area_vector(lit, f)) > 0)
-            facets.push_back(project(
-                {lit.corner(f, 0) - origin, lit.corner(f, 1) - origin, lit.corner(f, 2) - origin},
-                plane));
+    for (const Facet& f : lit.facets) {
+        const Projected facet = projected({points[f[0]], points[f[1]], points[f[2]]});
+        const Vector area =
+            (facet.corners[1] - facet.corners[0]).cross(facet.corners[2] - facet.corners[0]);
+        if (area.z() > 0)
+            facets.push_back(facet);
+    }
     return facets;
 }
 
 /// The obstacle triangles over the lamp's window that reach in front of its rearmost lit point.
-std::vector<Projected> before(const std::vector<PlacedMesh>& obstacles, const Point& origin,
-                              const ViewPlane& plane, const Window& window, double rearmost)
+void gather_before(const TriangleMesh& obstacle, const IntoView& into_view, const Window& window,
+                   double rearmost, std::vector<Projected>& found)
 {
-    std::vector<Projected> found;
-    for (const PlacedMesh& obstacle : obstacles) {
-        std::vector<Point> points;
-        points.reserve(obstacle.mesh->points.size());
-        for (const Point& p : obstacle.mesh->points)
-            points.push_back(obstacle.placement(p) - origin);
-        for (const Facet& f : obstacle.mesh->facets) {
-            const std::array corners = {points[f[0]], points[f[1]], points[f[2]]};
-            const auto behind = [&](const Point& p) { return plane.toward.dot(p) <= rearmost; };
-            if (std::all_of(corners.begin(), corners.end(), behind))
-                continue;
-            const Projected p = project(corners, plane);
-            if (p.window.meets(window))
-                found.push_back(p);
-        }
+    const std::vector<Point> points = into_view(obstacle.points);
+    for (const Facet& f : obstacle.facets) {
+        const Point& a = points[f[0]];
+        const Point& b = points[f[1]];
+        const Point& c = points[f[2]];
+        // Most triangles of a body are elsewhere: four comparisons see most of them off.
+        if (std::max({a.x(), b.x(), c.x()}) < window.least.x() ||
+            std::min({a.x(), b.x(), c.x()}) > window.most.x() ||
+            std::max({a.y(), b.y(), c.y()}) < window.least.y() ||
+            std::min({a.y(), b.y(), c.y()}) > window.most.y() ||
+            std::max({a.z(), b.z(), c.z()}) <= rearmost)
+            continue;
+        found.push_back(projected({a, b, c}));
     }
-    return found;
 }
 
 /// What of the obstacle lies before the facet's plane by more than the skip, in the view plane.
@@ -135,13 +167,32 @@ ConvexPolygon part_before(const Projected& obstacle, const Point& on_facet, cons
     std::array<double, 3> side{};
     for (int i = 0; i < 3; ++i)
         side[i] = normal.dot(obstacle.corners[i] - on_facet) - skip_across;
-    return clipped({obstacle.flat.begin(), obstacle.flat.end()}, side);
+    const std::array flat = obstacle.flat();
+    return clipped({flat.begin(), flat.end()}, side);
 }
 
-double perimeter(const Projected& p)
+double perimeter(const std::array<Point2, 3>& p)
 {
-    return (p.flat[1] - p.flat[0]).norm() + (p.flat[2] - p.flat[1]).norm() +
-           (p.flat[0] - p.flat[2]).norm();
+    return (p[1] - p[0]).norm() + (p[2] - p[1]).norm() + (p[0] - p[2]).norm();
+}
+
+/// What is left of one lit facet.
+ExactArea left_of(const Projected& facet, const std::vector<Projected>& obstacles,
+                  const std::vector<std::uint32_t>& near, Length touch)
+{
+    const Vector normal = normal_of(facet);
+    const double skip_across = in_mm(skip_along_ray(touch, normal.z())) * normal.z();
+    std::vector<ConvexPolygon> covers;
+    for (const std::uint32_t i : near) {
+        if (!obstacles[i].window.meets(facet.window))
+            continue;
+        ConvexPolygon cover = part_before(obstacles[i], facet.corners[0], normal, skip_across);
+        if (cover.size() > 2)
+            covers.push_back(std::move(cover));
+    }
+    const std::array flat = facet.flat();
+    return {uncovered_area(flat, covers),
+            square_millimetres(perimeter(flat) * double(covers.size() + 1) * polygon_grid_mm)};
 }
 
 } // namespace
@@ -155,38 +206,27 @@ ExactView::ExactView(TriangleMesh lit, std::vector<PlacedMesh> obstacles, Length
 ExactArea ExactView::toward(const Direction& toward) const
 {
     const ViewPlane plane(toward);
-    const std::vector<Projected> facets = facing(lit_, origin_, plane);
+    const std::vector<Projected> facets = facing(lit_, IntoView(plane, Placement(), origin_));
     Window window;
     double rearmost = std::numeric_limits<double>::infinity();
     for (const Projected& facet : facets)
-        for (int i = 0; i < 3; ++i) {
-            window.add(facet.flat[i]);
-            rearmost = std::min(rearmost, toward.dot(facet.corners[i]));
+        for (const Point& corner : facet.corners) {
+            window.add(corner.head<2>());
+            rearmost = std::min(rearmost, corner.z());
         }
-    const auto obstacles = before(obstacles_, origin_, plane, window, rearmost);
-    Squares squares(window, obstacles.size());
-    for (std::uint32_t i = 0; i < obstacles.size(); ++i)
-        squares.add(obstacles[i].window, i);
+    std::vector<Projected> before;
+    for (const PlacedMesh& obstacle : obstacles_)
+        gather_before(*obstacle.mesh, IntoView(plane, obstacle.placement, origin_), window,
+                      rearmost, before);
+    Squares squares(window, before.size());
+    for (std::uint32_t i = 0; i < before.size(); ++i)
+        squares.add(before[i].window, i);
 
     ExactArea sum;
-    std::vector<ConvexPolygon> covers;
     for (const Projected& facet : facets) {
-        const Vector normal = (facet.corners[1] - facet.corners[0])
-                                  .cross(facet.corners[2] - facet.corners[0])
-                                  .normalized();
-        const double cosine = toward.dot(normal);
-        const double skip_across = in_mm(skip_along_ray(touch_, cosine)) * cosine;
-        covers.clear();
-        for (const std::uint32_t i : squares.near(facet.window))
-            if (obstacles[i].window.meets(facet.window)) {
-                ConvexPolygon cover =
-                    part_before(obstacles[i], facet.corners[0], normal, skip_across);
-                if (cover.size() > 2)
-                    covers.push_back(std::move(cover));
-            }
-        sum.visible += uncovered_area(facet.flat, covers);
-        sum.rounding +=
-            square_millimetres(perimeter(facet) * double(covers.size() + 1) * polygon_grid_mm);
+        const ExactArea left = left_of(facet, before, squares.near(facet.window), touch_);
+        sum.visible += left.visible;
+        sum.rounding += left.rounding;
     }
     return sum;
 }

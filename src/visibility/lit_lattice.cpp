@@ -1,7 +1,12 @@
 #include "visibility/lit_lattice.h"
 
+#include <Eigen/Geometry>
+
 #include <algorithm>
 #include <cassert>
+#include <cmath>
+#include <map>
+#include <tuple>
 #include <unordered_map>
 
 namespace glim {
@@ -10,60 +15,112 @@ namespace {
 
 using Index = LitLattice::Index;
 
-std::uint64_t key_of(Index a, Index b)
+/// An edge longer than whole pitches by rounding alone gets no part more for it.
+constexpr double grain_in_pitches = 1e-9;
+
+int parts_of(double length, Length pitch)
 {
-    return std::uint64_t{std::min(a, b)} << 32 | std::max(a, b);
+    return std::max(1, static_cast<int>(std::ceil(length / in_mm(pitch) - grain_in_pitches)));
 }
 
-/// Halves triangles across their longest edge; a midpoint of the same two ends is made once.
-class Divider {
+/// Lays rows across a facet, parallel to its shortest edge, and joins neighbouring rows by cells.
+class FacetDivider {
 public:
-    Divider(std::vector<Point>& vertices, Length pitch)
-        : vertices_(vertices), pitch_squared_(in_mm(pitch) * in_mm(pitch))
-    {
-    }
+    FacetDivider(std::vector<Point>& vertices, Length pitch) : vertices_(vertices), pitch_(pitch) {}
 
-    void divide(const std::array<Index, 3>& corners, Index facet, double area,
-                std::vector<LitLattice::Cell>& out)
+    void divide(const Facet& corners, Index facet, std::vector<LitLattice::Cell>& out)
     {
-        const int longest = longest_edge(corners);
-        const Index from = corners[longest];
-        const Index to = corners[(longest + 1) % 3];
-        const Index opposite = corners[(longest + 2) % 3];
-        if (squared_length(from, to) <= pitch_squared_) {
-            out.push_back({corners, {}, facet, area});
-            return;
+        const auto [apex, left, right] = with_shortest_edge_last(corners);
+        const int rows = parts_of(std::max(length(apex, left), length(apex, right)), pitch_);
+        const double base = length(left, right);
+        std::vector<Index> above = {apex};
+        for (int r = 1; r <= rows; ++r) {
+            const int parts = parts_of(base * r / rows, pitch_);
+            std::vector<Index> row =
+                row_between(edge_point(apex, left, r, rows), edge_point(apex, right, r, rows),
+                            parts, r == rows);
+            join(above, row, facet, out);
+            above = std::move(row);
         }
-        const Index middle = midpoint(from, to);
-        divide({from, middle, opposite}, facet, area / 2, out);
-        divide({middle, to, opposite}, facet, area / 2, out);
     }
 
 private:
-    double squared_length(Index a, Index b) const
+    double length(Index a, Index b) const { return (vertices_[a] - vertices_[b]).norm(); }
+
+    /// The same turn of corners, begun so that the shortest edge lies opposite the first.
+    std::array<Index, 3> with_shortest_edge_last(const Facet& c) const
     {
-        return (vertices_[a] - vertices_[b]).squaredNorm();
+        int apex = 0;
+        for (int i = 1; i < 3; ++i)
+            if (length(c[(i + 1) % 3], c[(i + 2) % 3]) <
+                length(c[(apex + 1) % 3], c[(apex + 2) % 3]))
+                apex = i;
+        return {c[apex], c[(apex + 1) % 3], c[(apex + 2) % 3]};
     }
 
-    int longest_edge(const std::array<Index, 3>& c) const
+    /// Part `i` of `n` on the way from a to b. Counted from the lower index, so that the neighbour
+    /// across this edge finds the same vertex if it cuts the edge into as many parts.
+    Index edge_point(Index a, Index b, int i, int n)
     {
-        const std::array lengths = {squared_length(c[0], c[1]), squared_length(c[1], c[2]),
-                                    squared_length(c[2], c[0])};
-        return static_cast<int>(std::max_element(lengths.begin(), lengths.end()) - lengths.begin());
-    }
-
-    Index midpoint(Index a, Index b)
-    {
+        if (i == 0 || i == n)
+            return i == 0 ? a : b;
+        if (a > b) {
+            std::swap(a, b);
+            i = n - i;
+        }
         const auto [found, fresh] =
-            midpoints_.try_emplace(key_of(a, b), static_cast<Index>(vertices_.size()));
+            on_edges_.try_emplace({a, b, i, n}, static_cast<Index>(vertices_.size()));
         if (fresh)
-            vertices_.push_back((vertices_[a] + vertices_[b]) / 2);
+            vertices_.push_back(vertices_[a] + (vertices_[b] - vertices_[a]) * (double(i) / n));
         return found->second;
     }
 
+    std::vector<Index> row_between(Index from, Index to, int parts, bool on_edge)
+    {
+        std::vector<Index> row = {from};
+        for (int i = 1; i < parts; ++i)
+            row.push_back(on_edge ? edge_point(from, to, i, parts)
+                                  : inner_point(from, to, i, parts));
+        row.push_back(to);
+        return row;
+    }
+
+    Index inner_point(Index from, Index to, int i, int n)
+    {
+        vertices_.push_back(vertices_[from] + (vertices_[to] - vertices_[from]) * (double(i) / n));
+        return static_cast<Index>(vertices_.size() - 1);
+    }
+
+    /// Zips two rows together, always with the shorter step next.
+    void join(const std::vector<Index>& above, const std::vector<Index>& below, Index facet,
+              std::vector<LitLattice::Cell>& out)
+    {
+        const std::size_t a_parts = above.size() - 1;
+        const std::size_t b_parts = below.size() - 1;
+        std::size_t a = 0;
+        std::size_t b = 0;
+        while (a < a_parts || b < b_parts) {
+            const bool step_below =
+                a == a_parts || (b < b_parts && (b + 1) * a_parts <= (a + 1) * b_parts);
+            if (step_below) {
+                out.push_back(cell(above[a], below[b], below[b + 1], facet));
+                ++b;
+            } else {
+                out.push_back(cell(above[a], below[b], above[a + 1], facet));
+                ++a;
+            }
+        }
+    }
+
+    LitLattice::Cell cell(Index p, Index q, Index r, Index facet) const
+    {
+        const Vector twice = (vertices_[q] - vertices_[p]).cross(vertices_[r] - vertices_[p]);
+        return {{p, q, r}, {}, facet, twice.norm() / 2};
+    }
+
     std::vector<Point>& vertices_;
-    double pitch_squared_;
-    std::unordered_map<std::uint64_t, Index> midpoints_;
+    Length pitch_;
+    std::map<std::tuple<Index, Index, int, int>, Index> on_edges_;
 };
 
 } // namespace
@@ -71,13 +128,13 @@ private:
 LitLattice::LitLattice(const TriangleMesh& lit, Length pitch) : pitch_(pitch), vertices_(lit.points)
 {
     assert(pitch > millimetres(0));
-    Divider divider(vertices_, pitch);
+    FacetDivider divider(vertices_, pitch);
     for (Index f = 0; f < lit.facets.size(); ++f) {
         const Vector area = area_vector(lit, f);
         const double size = area.norm();
         facets_.push_back({size > 0 ? Vector(area / size) : Vector(Vector::Zero()), size});
         if (size > 0)
-            divider.divide(lit.facets[f], f, size, cells_);
+            divider.divide(lit.facets[f], f, cells_);
     }
     number_edges();
     gather_facets_at_vertices();
@@ -89,12 +146,11 @@ void LitLattice::number_edges()
     numbers.reserve(cells_.size() * 2);
     for (Cell& cell : cells_)
         for (int i = 0; i < 3; ++i) {
-            const Index a = cell.corners[i];
-            const Index b = cell.corners[(i + 1) % 3];
+            const auto [a, b] = std::minmax(cell.corners[i], cell.corners[(i + 1) % 3]);
             const auto [found, fresh] =
-                numbers.try_emplace(key_of(a, b), static_cast<Index>(edges_.size()));
+                numbers.try_emplace(std::uint64_t{a} << 32 | b, static_cast<Index>(edges_.size()));
             if (fresh)
-                edges_.push_back({{std::min(a, b), std::max(a, b)}});
+                edges_.push_back({{a, b}});
             cell.edges[i] = found->second;
         }
 }

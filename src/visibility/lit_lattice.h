@@ -7,11 +7,14 @@
 
 namespace glim {
 
-/// A lit surface divided into cells no wider than a pitch, with every corner and edge that cells
-/// share held once. Made once for a lamp, used for every direction.
+/// A lit surface divided into cells, with every corner and edge that cells share held once. Made
+/// once for a lamp, used for every direction.
 ///
-/// Facets are halved across their longest edge until no edge is longer than the pitch. Whether an
-/// edge is halved depends on its own length only, so neighbours agree along it, slivers included.
+/// Across each facet run rows parallel to its shortest edge. Neighbouring rows are no further apart
+/// than the pitch, nor are neighbouring corners in a row: so slivers need few cells, and no
+/// straight bar of the pitch's width slips between corners of a facet. Facets that cut their common
+/// edge into as many parts share the corners on it; others have corners of their own there, which
+/// costs rays and nothing else.
 class LitLattice {
 public:
     using Index = std::uint32_t;

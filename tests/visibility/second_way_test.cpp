@@ -246,12 +246,13 @@ TEST_CASE("slivers and dense facets are cut to the pitch and share their corners
 {
     const LitLattice sliver(plate(Point::Zero(), 130, 0.5), millimetres(1));
     double area = 0;
+    CHECK(sliver.cells().size() < 600); // two facets of 130 rows
     for (const LitLattice::Cell& cell : sliver.cells()) {
         area += cell.area_mm2;
         for (int i = 0; i < 3; ++i)
             CHECK(
                 (sliver.vertices()[cell.corners[i]] - sliver.vertices()[cell.corners[(i + 1) % 3]])
-                    .norm() <= 1.0);
+                    .norm() <= 1.42); // a row and a step along it
     }
     CHECK(area == Approx(65));
     // A disc's cells make one sheet: Euler's formula, vertices - edges + cells = 1.
