@@ -9,7 +9,7 @@ namespace glim {
 std::string NameBook::read_name(TableReader& table)
 {
     table.demand("name", "give each [[" + kind_ + "]] a name of its own");
-    const std::string name = table.text("name").value_or("");
+    std::string name = table.text("name").value_or("");
     const auto same = [&](const Reference& other) { return other.name == name; };
     const auto first = std::find_if(names_.begin(), names_.end(), same);
     if (!name.empty() && first != names_.end())

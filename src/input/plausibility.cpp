@@ -65,6 +65,7 @@ std::optional<Warning> doubt_ground(const Study& study, const std::vector<Point>
                                     const Place& place)
 {
     std::vector<double> heights;
+    heights.reserve(points.size());
     for (const Point& p : points)
         heights.push_back(in_mm(study.ground.height_of(p)));
     const auto low = heights.begin() + static_cast<std::ptrdiff_t>(strays * heights.size());

@@ -28,7 +28,7 @@ std::optional<Box> read_box(TableReader& select)
 
 std::optional<Vector> read_facing(TableReader& select)
 {
-    const std::optional<Vector> facing = select.vector("facing");
+    std::optional<Vector> facing = select.vector("facing");
     if (facing && facing->norm() == 0) {
         select.complain("facing", "`facing` of " + select.words() + " has no length",
                         "write a direction, such as [-1, 0, 0]");

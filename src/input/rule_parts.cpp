@@ -37,7 +37,7 @@ bool stands_on(const std::vector<RuleDraft>& rules, const RuleDraft& rule, const
 std::string read_id(TableReader& table, RuleIds& ids)
 {
     table.demand("id", "give it an id of its own, by which studies ask for it");
-    const std::string id = table.text("id").value_or("");
+    std::string id = table.text("id").value_or("");
     const auto first = std::find_if(ids.begin(), ids.end(),
                                     [&](const Reference& other) { return other.name == id; });
     if (!id.empty() && first != ids.end())

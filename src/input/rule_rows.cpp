@@ -96,6 +96,7 @@ Criterion read_criterion(TableReader& row)
 std::vector<LampFunction> read_functions(TableReader& table)
 {
     std::vector<std::string> known;
+    known.reserve(function_words.size());
     for (const FunctionWord& row : function_words)
         known.emplace_back(row.key);
     std::vector<LampFunction> functions;

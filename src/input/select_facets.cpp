@@ -35,6 +35,7 @@ bool fits_one(const std::vector<Reference>& patterns, const std::string& name)
 std::vector<bool> parts_chosen(const std::vector<MeshPart>& parts, const Selection& selection)
 {
     std::vector<bool> chosen;
+    chosen.reserve(parts.size());
     for (const MeshPart& part : parts)
         chosen.push_back(fits_one(selection.objects, part.object) &&
                          fits_one(selection.groups, part.group) &&

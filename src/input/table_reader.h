@@ -102,6 +102,7 @@ const Row* TableReader::row_of(std::string_view key, const std::array<Row, n>& r
                                std::string_view Row::*word)
 {
     std::vector<std::string> known;
+    known.reserve(n);
     for (const Row& row : rows)
         known.emplace_back(row.*word);
     const std::optional<std::size_t> found = choice(key, known);

@@ -82,6 +82,7 @@ void take_facets(std::vector<SurfaceDraft>& surfaces, const std::vector<MeshDraf
                  const Vehicle& vehicle, Complaints& complaints)
 {
     std::vector<std::vector<std::uint32_t>> owners;
+    owners.reserve(meshes.size());
     for (const MeshDraft& mesh : meshes)
         owners.emplace_back(mesh.placed ? mesh.placed->mesh.facets.size() : 0, nobody);
     for (std::uint32_t i = 0; i < surfaces.size(); ++i) {
