@@ -19,6 +19,9 @@ constexpr double strays = 0.01;
 /// A reference axis is level within 3 degrees (UN R48, from a second-hand summary).
 constexpr Angle axis_tilt = degrees(3);
 
+/// A half may end a little beyond the median plane; what reaches further over it is drawn whole.
+constexpr Length half_overlap = millimetres(5);
+
 std::vector<Point> points_of(const Study& study)
 {
     std::vector<Point> points;
@@ -76,6 +79,26 @@ std::optional<Warning> doubt_ground(const Study& study, const std::vector<Point>
                    "part of the model lies below the ground, down to " +
                        std::to_string(std::lround(-*low)) + " mm: is that so?",
                    "if not, correct [ground], or `up` of [vehicle] or of a [[mesh]]"};
+}
+
+/// Nothing else would tell that a whole bonnet is given a twin on top of itself.
+std::optional<Warning> doubt_twin(const Study& study, const Surface& surface, const Place& place)
+{
+    if (surface.mirror != MirrorRule::yes || surface.role == Role::ignored)
+        return std::nullopt;
+    Length left, right;
+    for (const Point& p : surface.mesh.points) {
+        left = std::max(left, study.vehicle.lateral(p));
+        right = std::max(right, -study.vehicle.lateral(p));
+    }
+    const Length over = std::min(left, right);
+    if (over <= half_overlap)
+        return std::nullopt;
+    return Warning{place,
+                   "surface `" + surface.name + "` has a twin, but reaches " +
+                       std::to_string(std::lround(in_mm(over))) +
+                       " mm over the median plane: is it drawn whole?",
+                   "if so, write mirror = \"straddles\" for it, or correct `median` of [vehicle]"};
 }
 
 /// 1 for lamps at the front, -1 at the rear, 0 where the function does not tell.
@@ -150,6 +173,8 @@ std::vector<Warning> doubts_about(const Study& study, const Place& place)
     const Stretch body = stretch_of(study, points);
     note(doubt_length(body, place));
     note(doubt_ground(study, points, place));
+    for (const Surface& surface : study.surfaces)
+        note(doubt_twin(study, surface, place));
     for (const Lamp& lamp : study.lamps) {
         note(doubt_end(study, lamp, body, place));
         note(doubt_axis(study, lamp, place));

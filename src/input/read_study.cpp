@@ -123,7 +123,7 @@ Study read_study(const std::filesystem::path& file)
 
     complaints.sort_by_place();
     complaints.throw_if_any();
-    for (const Warning& doubt : doubts_about(study, top.place()))
+    for (const Warning& doubt : doubts_about(study, Place{study.file, 0, 0, {}}))
         study.warnings.push_back(doubt);
     return study;
 }

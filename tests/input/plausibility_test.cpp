@@ -66,6 +66,20 @@ TEST_CASE("a front lamp in the rear half is asked about where the whole vehicle 
     CHECK(doubts(body(1200, 150, 1100)).empty());
 }
 
+TEST_CASE("a surface drawn over the median plane that gets a twin is asked about", "[input]")
+{
+    Study study = body(4200, 150, 300);
+    study.surfaces[SurfaceId{0}].mirror = MirrorRule::yes;
+    CHECK(doubts(study).empty());
+    study.surfaces[SurfaceId{0}].mesh.points[1].y() = 5; // the median plane is y = 0
+    CHECK(doubts(study).empty());
+    study.surfaces[SurfaceId{0}].mesh.points[1].y() = 120;
+    CHECK(doubts(study) == Words{"surface `body` has a twin, but reaches 120 mm over the median "
+                                 "plane: is it drawn whole?"});
+    study.surfaces[SurfaceId{0}].mirror = MirrorRule::straddles;
+    CHECK(doubts(study).empty());
+}
+
 TEST_CASE("a tilted reference axis is told", "[input]")
 {
     Study study = body(4200, 150, 300);

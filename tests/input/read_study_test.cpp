@@ -80,9 +80,12 @@ TEST_CASE("facets that no surface selects become one opaque surface, and are tol
     CHECK(rest.role == Role::opaque);
     CHECK(rest.mirror == MirrorRule::yes);
     CHECK(rest.mesh.facets.size() == 16);
-    REQUIRE(study.warnings.size() == 1);
+    REQUIRE(study.warnings.size() == 2);
     CHECK(study.warnings[0].what.find("16 of 18 facets of mesh `corner`") == 0);
     CHECK(study.warnings[0].place.line == 12);
+    // The plate among them is drawn whole.
+    CHECK(study.warnings[1].what == "surface `rest of corner` has a twin, but reaches 250 mm over "
+                                    "the median plane: is it drawn whole?");
 }
 
 TEST_CASE("a whole body needs no word about mirroring and gets no twins", "[input]")
