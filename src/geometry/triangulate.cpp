@@ -116,7 +116,9 @@ bool crosses_itself(const Outline& outline)
 /// them is turned over and the outline does not cross itself, none overlap.
 class EarCutter {
 public:
-    explicit EarCutter(const Outline& outline) : outline_(outline), left_(outline.size())
+    explicit EarCutter(const Outline& outline)
+        : outline_(outline), left_(outline.size()), is_cut_(outline.size(), false),
+          last_within_(outline.size(), 0)
     {
         std::iota(left_.begin(), left_.end(), Corner{0});
     }
@@ -130,6 +132,7 @@ public:
             if (!ear)
                 return std::nullopt;
             triangles.push_back(triangle_at(*ear));
+            is_cut_[left_[*ear]] = true;
             left_.erase(left_.begin() + static_cast<std::ptrdiff_t>(*ear));
             // The next one but one: so that ears come from all round, and slivers are few.
             from = *ear + 1;
@@ -148,7 +151,7 @@ private:
     }
 
     /// The first true ear from `from` on, around; else a corner that takes no area with it.
-    std::optional<std::size_t> next_ear(std::size_t from) const
+    std::optional<std::size_t> next_ear(std::size_t from)
     {
         const std::size_t n = left_.size();
         std::optional<std::size_t> flat;
@@ -164,9 +167,18 @@ private:
         return flat;
     }
 
-    bool is_empty(const Facet& t) const
+    /// The corner found within last time is asked first: mostly it is there still.
+    bool is_empty(const Facet& t)
     {
-        return std::none_of(left_.begin(), left_.end(), [&](Corner c) { return holds(t, c); });
+        Corner& last = last_within_[t[1]];
+        if (!is_cut_[last] && holds(t, last))
+            return false;
+        const auto within =
+            std::find_if(left_.begin(), left_.end(), [&](Corner c) { return holds(t, c); });
+        if (within == left_.end())
+            return true;
+        last = *within;
+        return false;
     }
 
     /// Closed, but for corners that stand on the triangle's own: there a cut returns.
@@ -180,6 +192,8 @@ private:
 
     const Outline& outline_;
     std::vector<Corner> left_;
+    std::vector<bool> is_cut_;
+    std::vector<Corner> last_within_; ///< of each corner's triangle
 };
 
 bool is_all_on_a_line(std::span<const Point> corners)
