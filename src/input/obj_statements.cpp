@@ -76,6 +76,7 @@ ObjStatement obj_statement(std::string_view word)
 std::vector<std::string> obj_words()
 {
     std::vector<std::string> words;
+    words.reserve(rows.size());
     for (const Row& row : rows)
         words.emplace_back(row.word);
     return words;

@@ -51,6 +51,7 @@ const Step* step_of(std::string_view word)
 std::vector<std::string> known_words()
 {
     std::vector<std::string> words;
+    words.reserve(steps.size());
     for (const Step& step : steps)
         words.emplace_back(step.word);
     return words;

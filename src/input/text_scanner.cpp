@@ -71,7 +71,7 @@ std::string_view TextScanner::word()
     skip_blanks();
     const char* const begin = next_;
     if (rules_.hash_begins_comment && begin != end_ && *begin == '#')
-        return {begin, 0};
+        return {begin, begin};
     while (next_ != end_ && !is_blank(*next_) && !is_line_end(*next_) && joint() == 0)
         ++next_;
     return {begin, static_cast<std::size_t>(next_ - begin)};
