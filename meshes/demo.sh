@@ -42,11 +42,12 @@ bash tests/install-packages.sh program
 mkdir -p build
 build
 
+shopt -s nullglob
 outcomes=()
 failed=0
 for study in meshes/demo/theme-*.toml; do
     theme="$(basename "$study" .toml)"
-    say "" "--- $theme: build/cornerglim check $study --out build/demo/$theme"
+    printf '\n--- %s\n' "build/cornerglim check $study --out build/demo/$theme"
     code=0
     build/cornerglim check "$study" --out "build/demo/$theme" || code=$?
     case $code in 0 | 1 | 4) ;; *) failed=$code ;; esac
@@ -54,6 +55,10 @@ for study in meshes/demo/theme-*.toml; do
     [ "$code" != 130 ] || break
 done
 
-say "" "Outcomes, and where each result lies:"
+if [ ${#outcomes[@]} -eq 0 ]; then
+    say "There is no theme in meshes/demo/." >&2
+    exit 2
+fi
+printf '\nOutcomes, and where each result lies:\n'
 printf '  %s\n' "${outcomes[@]}"
 exit "$failed"

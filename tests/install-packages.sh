@@ -31,14 +31,9 @@ missing() {
 }
 
 as_root() {
-    if [ "$(id -u)" = 0 ]; then
-        env DEBIAN_FRONTEND=noninteractive "$@"
-    elif command -v sudo >/dev/null; then
-        sudo env DEBIAN_FRONTEND=noninteractive "$@"
-    else
-        say "This needs root, and there is no sudo here."
-        return 1
-    fi
+    local sudo=()
+    [ "$(id -u)" = 0 ] || sudo=(sudo)
+    "${sudo[@]}" env DEBIAN_FRONTEND=noninteractive "$@"
 }
 
 apt() { as_root apt-get -qq -o DPkg::Lock::Timeout=120 -o Acquire::Retries=2 "$@" >>"$log" 2>&1 </dev/null; }
@@ -65,9 +60,15 @@ mapfile -t needed < <(packages needed "${sections[@]}" | missing)
 mapfile -t optional < <(packages optional "${sections[@]}" | missing)
 [ $((${#needed[@]} + ${#optional[@]})) -gt 0 ] || exit 0
 
+if [ "$(id -u)" != 0 ] && ! command -v sudo >/dev/null; then
+    [ ${#needed[@]} -gt 0 ] || exit 0
+    say "Missing: ${needed[*]}. This user may not install them and there is no sudo. As root: apt-get install ${needed[*]}"
+    exit 1
+fi
+
 log="$(mktemp)"
 trap 'rm -f "$log"' EXIT
-say "Installing ${needed[*]} ${optional[*]} ..."
+say "Installing $(echo "${needed[*]} ${optional[*]}" | xargs) ..."
 if ! { apt update && install "${needed[@]}" "${optional[@]}"; } && [ ${#needed[@]} -gt 0 ]; then
     # Perhaps an optional package alone stood in the way, or a source that does not matter.
     install "${needed[@]}" || { complain "${needed[@]}"; exit 1; }
