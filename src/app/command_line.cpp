@@ -58,16 +58,26 @@ std::vector<std::string> command_names()
     return names;
 }
 
+/// What CLI11 could not place, without the "--" that it keeps among it.
+std::vector<std::string> unknown_words(const CLI::App& program)
+{
+    std::vector<std::string> words = program.remaining(true);
+    words.erase(std::remove(words.begin(), words.end(), "--"), words.end());
+    return words;
+}
+
 bool looks_like_option(const std::string& word) { return word.size() > 1 && word.front() == '-'; }
 
 /// Unknown options first: what follows one was perhaps meant as its value.
 void complain_of_unknown(const std::vector<std::string>& unknown, const Command* command)
 {
     Complaints complaints;
-    for (const std::string& word : unknown)
+    for (const std::string& word : unknown) {
+        const std::string name = word.substr(0, word.find('='));
         if (looks_like_option(word))
-            complaints.add(command_line_place(), "unknown option `" + word + "`",
-                           did_you_mean(word.substr(0, word.find('=')), option_names(command)));
+            complaints.add(command_line_place(), "unknown option `" + name + "`",
+                           did_you_mean(name, option_names(command)));
+    }
     complaints.throw_if_any();
     if (unknown.empty())
         return;
@@ -119,7 +129,7 @@ Request read_command_line(const std::vector<std::string>& arguments,
     parse(program, arguments);
 
     const Command* command = chosen_command(program);
-    complain_of_unknown(program.remaining(true), command);
+    complain_of_unknown(unknown_words(program), command);
     if (version)
         return TextRequest{"cornerglim " + program_version + "\n"};
     if (words.help || arguments.empty())

@@ -32,6 +32,13 @@ std::vector<Labelled> exit_code_entries()
             {"130", "stopped by Ctrl-C"}};
 }
 
+std::string capitalized(std::string_view sentence)
+{
+    std::string text(sentence);
+    text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text;
+}
+
 std::vector<Labelled> option_entries(const Command& command)
 {
     std::vector<Labelled> entries;
@@ -62,9 +69,10 @@ std::string program_help()
 std::string command_help(const Command& command)
 {
     return "cornerglim " + std::string(command.name) + " " + std::string(command.argument) +
-           " [options]: " + std::string(command.sentence) + "\n\n" +
-           wrapped(command.more, style.columns) + "\n\n" +
-           labelled_block(option_entries(command), indent, style);
+           " [options]\n\n" +
+           wrapped(capitalized(command.sentence) + ". " + std::string(command.more),
+                   style.columns) +
+           "\n\n" + labelled_block(option_entries(command), indent, style);
 }
 
 } // namespace glim

@@ -78,39 +78,49 @@ void add_decided(std::vector<Labelled>& entries, const Findings& findings,
     add_lines(entries, "not covered", uncovered_words(verdict, look), false);
     add_lines(entries, "in the way", blocker_table(verdict, look), true);
     entries.push_back({"lamp", lamp_words(look, facts)});
-    entries.push_back({"figures", citation_words(row.row.citation)});
+    entries.push_back({"source", citation_words(row.row.citation)});
     if (verdict.relaxation)
         entries.push_back(
             {"relaxed by", citation_words(row.row.relaxations[*verdict.relaxation].citation)});
 }
 
-std::vector<std::string> verdict_cells(const RowFindings& row, const LampVerdict& verdict,
-                                       const LampLook& look)
+/// Every verdict of the check, single lamps before those that answer together.
+std::vector<std::pair<const RowFindings*, const LampVerdict*>> verdicts(const CheckFindings& check)
 {
-    std::vector<std::string> cells{row.row.id, label_of(look),
-                                   std::string(words_of(verdict.outcome))};
-    if (applies(verdict)) {
-        cells.push_back(area_words(verdict.least_visible));
-        cells.push_back("of " + area_words(verdict.needed));
-        cells.push_back(bearing_words(look.toward[worst_at(verdict)], speech_of(look)));
-    } else {
-        cells.insert(cells.end(), {"", "", std::string(words_of(verdict.because))});
+    std::vector<std::pair<const RowFindings*, const LampVerdict*>> all;
+    for (const RowFindings& row : check.rows) {
+        for (const LampVerdict& verdict : row.lamps)
+            all.emplace_back(&row, &verdict);
+        if (row.together)
+            all.emplace_back(&row, &*row.together);
     }
-    return cells;
+    return all;
 }
 
 /// Where there is more to see than the one verdict that decided.
 std::vector<std::string> verdict_table(const Findings& findings, const CheckFindings& check)
 {
     std::vector<std::vector<std::string>> rows;
-    for (const RowFindings& row : check.rows) {
-        for (const LampVerdict& verdict : row.lamps)
-            rows.push_back(verdict_cells(row, verdict, findings.looks[verdict.look]));
-        if (row.together)
-            rows.push_back(verdict_cells(row, *row.together, findings.looks[row.together->look]));
+    for (const auto& [row, verdict] : verdicts(check)) {
+        if (!applies(*verdict))
+            continue;
+        const LampLook& look = findings.looks[verdict->look];
+        rows.push_back({row->row.id, label_of(look), std::string(words_of(verdict->outcome)),
+                        area_words(verdict->least_visible), "of " + area_words(verdict->needed),
+                        bearing_words(look.toward[worst_at(*verdict)], speech_of(look))});
     }
-    return rows.size() < 2 && check.deciding ? std::vector<std::string>{}
-                                             : aligned_rows(rows, {3, 4});
+    return rows.size() < 2 ? std::vector<std::string>{} : aligned_rows(rows, {3, 4});
+}
+
+/// Rows that ask nothing of a lamp, and why.
+std::vector<std::string> not_asked(const Findings& findings, const CheckFindings& check)
+{
+    std::vector<std::string> lines;
+    for (const auto& [row, verdict] : verdicts(check))
+        if (!applies(*verdict))
+            lines.push_back(row->row.id + " of " + label_of(findings.looks[verdict->look]) + ": " +
+                            std::string(words_of(verdict->because)));
+    return lines;
 }
 
 std::string upper_case(std::string_view words)
@@ -144,6 +154,7 @@ std::vector<Labelled> check_entries(const Findings& findings, const CheckFinding
     if (check.deciding && applies(check.deciding_verdict()))
         add_decided(entries, findings, check, facts);
     add_lines(entries, "all rows", verdict_table(findings, check), true);
+    add_lines(entries, "not asked", not_asked(findings, check), false);
     return entries;
 }
 

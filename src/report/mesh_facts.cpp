@@ -57,12 +57,12 @@ std::vector<Labelled> reservations(const MeshFacts& facts)
 {
     std::vector<Labelled> entries;
     if (facts.crossed_polygons > 0)
-        entries.push_back({"crossed", std::to_string(facts.crossed_polygons) +
-                                          " polygons cross themselves; each became a fan of "
-                                          "triangles, which may overlap"});
+        entries.push_back({"crossed", "polygons that cross themselves: " +
+                                          std::to_string(facts.crossed_polygons) +
+                                          "; each became a fan of triangles, which may overlap"});
     if (facts.curved_surfaces > 0)
-        entries.push_back({"not read", std::to_string(facts.curved_surfaces) +
-                                           " free-form surfaces: what they would hide is missing; "
+        entries.push_back({"not read", counted(facts.curved_surfaces, "free-form surface") +
+                                           ": what they would hide is missing; "
                                            "export them as triangles"});
     return entries;
 }
@@ -126,8 +126,8 @@ std::string mesh_words(const MeshFacts& facts, const TextStyle& style)
 {
     std::vector<Labelled> entries{
         {"format", facts.format},
-        {"in the file", std::to_string(facts.points_in_file) + " points, " +
-                            std::to_string(facts.polygons_in_file) + " polygons; coordinates of " +
+        {"in the file", counted(facts.points_in_file, "point") + ", " +
+                            counted(facts.polygons_in_file, "polygon") + "; coordinates of " +
                             decimals_words(facts.decimals)},
         {"box", box_words(facts.box) + " in the file's own unit"},
         {"unit", likely_unit_words(facts.box) + "; a study has to say it"}};

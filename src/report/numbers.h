@@ -2,6 +2,7 @@
 
 #include "units/units.h"
 
+#include <cstddef>
 #include <string>
 
 namespace glim {
@@ -24,6 +25,8 @@ std::string csv_number(Area area);
 std::string csv_number(Angle angle);
 std::string csv_number(SolidAngle solid_angle);
 
+/// "1 direction", "31 directions"
+std::string counted(std::size_t count, const std::string& thing);
 /// "712.3 mm2"
 std::string area_words(Area area);
 /// "41.5 deg"

@@ -89,7 +89,7 @@ std::vector<Labelled> row_entries(const RuleRow& row)
             {"relaxed to", field_words(r.field, speech) + ", where " + conditions_words(r.when)});
         entries.push_back({"", citation_words(r.citation)});
     }
-    entries.push_back({"figures", citation_words(row.citation)});
+    entries.push_back({"source", citation_words(row.citation)});
     return entries;
 }
 
@@ -121,8 +121,7 @@ std::string provenance_counts(const RuleTable& table)
             words +=
                 (words.empty() ? "" : ", ") + std::to_string(count) + " " + std::string(word.words);
     }
-    return std::to_string(table.rows.size()) + (table.rows.size() == 1 ? " row: " : " rows: ") +
-           words;
+    return counted(table.rows.size(), "row") + ": " + words;
 }
 
 } // namespace

@@ -108,8 +108,9 @@ std::string labelled_block(const std::vector<Labelled>& entries, int indent, con
     for (const Labelled& entry : entries) {
         block += blanks(indent) + entry.label + blanks(text_from - indent - width_of(entry.label));
         // Wrapped as if the label's column were not there, then moved under it.
-        std::string text =
-            entry.laid_out ? entry.text : wrapped(entry.text, style.columns - text_from);
+        const int room = style.columns - text_from;
+        const bool keep = entry.laid_out && width_of(entry.text) <= room;
+        std::string text = keep ? entry.text : wrapped(entry.text, room);
         for (std::size_t at = 0; (at = text.find('\n', at)) != std::string::npos; ++at)
             text.insert(at + 1, blanks(text_from));
         block += text + "\n";

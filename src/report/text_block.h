@@ -28,7 +28,7 @@ std::string wrapped(std::string_view text, int columns, int hanging = 0);
 struct Labelled {
     std::string label; ///< may be empty: goes on under the label above
     std::string text;
-    bool laid_out = false; ///< one line as it is: its blanks count and it is not wrapped
+    bool laid_out = false; ///< one line whose blanks count; wrapped only if it is too long
 };
 
 /// Labels in a column, their texts wrapped beside them; every line begins with `indent` blanks and

@@ -13,11 +13,6 @@ namespace {
 constexpr std::size_t most_ranges = 5;
 constexpr std::size_t most_blockers = 8;
 
-std::string counted(std::size_t count, const std::string& thing)
-{
-    return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
-}
-
 std::string margin_words(Area margin)
 {
     return margin < Area() ? area_words(-margin) + " too little"
@@ -89,8 +84,8 @@ std::vector<std::string> uncovered_words(const LampVerdict& verdict, const LampL
     for (std::size_t i = 0; i < shown; ++i) {
         const UncoveredRange& u = verdict.uncovered[i];
         lines.push_back(range_words({u.h_least, u.h_most, u.v_least, u.v_most}, speech_of(look)) +
-                        ": " + counted(u.directions, "direction") + ", down to " +
-                        area_words(u.least_visible));
+                        ": " + counted(u.directions, "direction") + ", as little as " +
+                        area_words(u.least_visible) + " in view");
     }
     if (const std::size_t more = verdict.uncovered.size() - shown; more > 0)
         lines.push_back("and " + counted(more, "smaller range"));
@@ -100,7 +95,12 @@ std::vector<std::string> uncovered_words(const LampVerdict& verdict, const LampL
 std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLook& look)
 {
     std::vector<std::vector<std::string>> rows;
+    const SeenArea& seen = look.seen[worst_at(verdict)];
+    const Area hidden = seen.lens - look.visible(worst_at(verdict));
     const bool fails = verdict.coverage.directions_met < verdict.coverage.directions;
+    // What takes something is sampled; where the exact area says that nothing is hidden, it wins.
+    if (!fails && hidden < least_worth_telling)
+        return {};
     for (const Blocker& b : verdict.blockers) {
         if (!is_worth_telling(b) || rows.size() == most_blockers)
             continue;

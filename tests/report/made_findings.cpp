@@ -1,0 +1,126 @@
+#include "report/made_findings.h"
+
+namespace glim::test {
+
+namespace {
+
+SeenArea seen(double lens, double visible, double low, double high, double error)
+{
+    return {.lens = square_millimetres(lens),
+            .approved = square_millimetres(lens),
+            .visible = square_millimetres(visible),
+            .low = square_millimetres(low),
+            .high = square_millimetres(high),
+            .expected_error = square_millimetres(error)};
+}
+
+Field level(double h_least, double h_most)
+{
+    return {{{degrees(h_least), degrees(h_most), degrees(0), degrees(0)}}};
+}
+
+LampLook made_look()
+{
+    LampLook look;
+    look.name = "indicator";
+    look.lit_face = square_millimetres(3000);
+    look.axis_height = millimetres(742);
+    look.toward = {
+        {degrees(-45), degrees(0)}, {degrees(-40), degrees(0)}, {degrees(0), degrees(0)}};
+    look.seen = {seen(2000, 701, 690, 712, 3), seen(2100, 1249, 1240, 1260, 2.5),
+                 seen(3000, 3000, 3000, 3000, 0)};
+    look.exact = {ExactArea{square_millimetres(700.25), square_millimetres(0.01)}, std::nullopt,
+                  std::nullopt};
+    return look;
+}
+
+RuleRow made_row(const std::string& id, const Field& field, double needed)
+{
+    RuleRow row;
+    row.id = id;
+    row.title = "a made row";
+    row.citation = {Provenance::memory, "made by hand", "clause 1"};
+    row.field = field;
+    row.criterion = LeastArea{square_millimetres(needed)};
+    return row;
+}
+
+LampVerdict inboard_verdict()
+{
+    LampVerdict v;
+    v.outcome = Outcome::not_met;
+    v.field = level(-45, -40);
+    v.needed = square_millimetres(1250);
+    v.directions = {{0, {}, Outcome::not_met}, {1, {}, Outcome::not_met}};
+    v.least_visible = square_millimetres(700.25);
+    v.margin = square_millimetres(-549.75);
+    v.coverage = {.directions_met = 0, .directions = 2, .solid_angle_met = {}, .solid_angle = {}};
+    v.uncovered = {{.h_least = degrees(-45),
+                    .h_most = degrees(-40),
+                    .v_least = degrees(0),
+                    .v_most = degrees(0),
+                    .directions = 2,
+                    .solid_angle = {},
+                    .least_visible = square_millimetres(700.25)}};
+    v.blockers = {{"nose", true, square_millimetres(1200), square_millimetres(99.75),
+                   square_millimetres(1000), square_millimetres(0)},
+                  {"badge, \"glim\"", false, square_millimetres(0), square_millimetres(99.75),
+                   square_millimetres(0), square_millimetres(50)}};
+    return v;
+}
+
+LampVerdict ahead_verdict()
+{
+    LampVerdict v;
+    v.outcome = Outcome::undecided;
+    v.because = Because::numerical_bounds;
+    v.field = level(-40, 0);
+    v.needed = square_millimetres(2200);
+    v.directions = {{1, steradians(0.1), Outcome::undecided}, {2, steradians(0.3), Outcome::met}};
+    v.least_visible = square_millimetres(1249);
+    v.margin = square_millimetres(-951);
+    v.coverage = {.directions_met = 1,
+                  .directions = 2,
+                  .solid_angle_met = steradians(0.3),
+                  .solid_angle = steradians(0.4)};
+    return v;
+}
+
+} // namespace
+
+Findings made_findings()
+{
+    CheckFindings check;
+    check.name = "across";
+    check.table = "made";
+    check.regulation = "no regulation";
+    check.rule = "both";
+    check.rule_title = "both rows";
+    check.outcome = Outcome::not_met;
+    check.rows = {{made_row("inboard", level(-45, -40), 1250), {inboard_verdict()}, {}},
+                  {made_row("ahead", level(-40, 0), 2200), {ahead_verdict()}, {}}};
+    check.deciding = Deciding{.row = 0, .lamp = 0, .together = false};
+    return {.study_file = "some/where/made.toml",
+            .title = "A made study",
+            .sampling = {.step = degrees(5)},
+            .looks = {made_look()},
+            .checks = {check}};
+}
+
+RunFacts made_facts()
+{
+    RunFacts facts;
+    facts.program_version = "0.1.0";
+    facts.command = "cornerglim check made.toml";
+    facts.study = "made.toml";
+    facts.ground_state = "curb";
+    MeshSource mesh{"corner", "corner.obj", "mm", "+z", "-x", {}};
+    mesh.health.facets = 12;
+    mesh.health.points = 8;
+    facts.meshes.push_back(mesh);
+    const Place place{"made.toml", 3, 1, std::nullopt};
+    facts.warnings.push_back({place, "something is odd", "look at it"});
+    return facts;
+}
+
+} // namespace glim::test

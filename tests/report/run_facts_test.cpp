@@ -1,0 +1,25 @@
+#include "report/run_facts.h"
+
+#include <catch2/catch.hpp>
+
+using namespace glim;
+
+TEST_CASE("facts count places from the study's folder, wherever that is", "[report]")
+{
+    Study study;
+    study.file = "/some/where/a study.toml";
+    study.warnings = {{{"/some/where/a study.toml", 7, 2, {}}, "odd", ""},
+                      {{"/some/meshes/nose.obj", 1, 0, {}}, "odd", ""}};
+    const RunFacts facts = run_facts(study, "0.1.0", "a command");
+    CHECK(facts.study == "a study.toml");
+    CHECK(facts.warnings[0].place.words() == "a study.toml:7:2");
+    CHECK(facts.warnings[1].place.words() == "../meshes/nose.obj:1");
+}
+
+TEST_CASE("a study named without a folder keeps its places", "[report]")
+{
+    Study study;
+    study.file = "study.toml";
+    study.warnings = {{{"study.toml", 7, 2, {}}, "odd", ""}};
+    CHECK(run_facts(study, "", "").warnings[0].place.words() == "study.toml:7:2");
+}
