@@ -3,7 +3,8 @@
 #include "floors/includes.h"
 
 #include <cstdio>
-#include <memory>
+#include <fstream>
+#include <regex>
 #include <set>
 #include <sstream>
 
@@ -79,6 +80,22 @@ std::vector<std::string> long_files(const fs::path& folder)
     for (const SourceFile& source : read_sources(folder))
         if (source.lines > most_lines)
             findings.push_back(source.path + " has " + std::to_string(source.lines) + " lines");
+    return findings;
+}
+
+std::vector<std::string> bad_test_names(const fs::path& folder)
+{
+    static const std::regex test_case("TEST_CASE\\(\\s*\"((?:[^\"\\\\]|\\\\.)*)\"");
+    std::vector<std::string> findings;
+    for (const SourceFile& source : read_sources(folder)) {
+        std::ostringstream text;
+        text << std::ifstream(folder / source.path).rdbuf();
+        const std::string all = text.str();
+        for (std::sregex_iterator test(all.begin(), all.end(), test_case), end; test != end; ++test)
+            if (const std::string name = (*test)[1];
+                name.starts_with('-') || name.find(';') != std::string::npos)
+                findings.push_back(source.path + ": " + name);
+    }
     return findings;
 }
 

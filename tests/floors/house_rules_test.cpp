@@ -57,3 +57,20 @@ TEST_CASE("a file with a line too many is found", "[floors]")
     write(folder / "model/table.toml", lines(most_lines + 1));
     CHECK(long_files(folder.path()) == Findings{"model/long.cpp has 401 lines"});
 }
+
+TEST_CASE("every test has a name under which it is run", "[floors]")
+{
+    CHECK(bad_test_names(checkout / "tests") == Findings{});
+}
+
+TEST_CASE("a test name that is not carried through is found", "[floors]")
+{
+    const TemporaryFolder folder;
+    const auto test = [](const char* name) {
+        return std::string("TEST_CASE(") + "\"" + name + "\", \"[x]\") {}\n";
+    };
+    write(folder / "a_test.cpp", test("a - b, \\\"c\\\"") + test("a; b"));
+    write(folder / "b_test.cpp", "TEST_CASE(\n    \"--quiet is quiet\")\n{\n}\n");
+    CHECK(bad_test_names(folder.path()) ==
+          Findings{"a_test.cpp: a; b", "b_test.cpp: --quiet is quiet"});
+}
