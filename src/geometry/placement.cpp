@@ -43,10 +43,7 @@ Placement Placement::operator*(const Placement& first) const
     return Placement(move_ * first.move_);
 }
 
-Placement Placement::inverse() const
-{
-    return Placement(move_.inverse(Eigen::Isometry));
-}
+Placement Placement::inverse() const { return Placement(move_.inverse(Eigen::Isometry)); }
 
 TriangleMesh placed(const TriangleMesh& mesh, const Placement& placement)
 {

@@ -110,7 +110,7 @@ void read_answered_by(TableReader& table, RuleRow& row)
     if (const auto* word = table.row_of("answered_by", answered_by_words, &AnsweredByWord::key))
         row.answered_by = word->answered_by;
     row.union_source = table.text("union_source").value_or("");
-    if (row.answered_by == AnsweredBy::union_ && row.union_source.empty())
+    if (row.answered_by == AnsweredBy::together && row.union_source.empty())
         table.complain("answered_by",
                        table.words() + " adds lamps up without saying what allows it",
                        "write union_source = \"...\", or answered_by = \"one_alone\"");

@@ -9,6 +9,9 @@ namespace glim {
 
 namespace {
 
+/// Less than this is the grain of lattice corners, not a surface in the way.
+constexpr Area least_told = square_millimetres(0.01);
+
 using Taken = std::vector<std::pair<Standing, TakenArea>>;
 
 /// The worst direction first, then those that are not met; places in the look.
@@ -38,7 +41,7 @@ std::vector<Blocker> blockers_of(const std::vector<Taken>& taken, const Study& s
             b.mean_alone += taken[i][part].second.alone / failing;
             b.mean_jointly += taken[i][part].second.jointly / failing;
         }
-        if (b.taken_at_worst() + b.taken_on_mean() > Area{})
+        if (b.taken_at_worst() + b.taken_on_mean() > least_told)
             blockers.push_back(std::move(b));
     }
     std::stable_sort(blockers.begin(), blockers.end(), [](const Blocker& a, const Blocker& b) {

@@ -3,25 +3,10 @@
 #include "judgement/lamp_frame.h"
 
 #include <algorithm>
-#include <cassert>
 
 namespace glim {
 
 namespace {
-
-/// The rows that a rule stands on, each once, in the order of the table's text.
-void gather_rows(const RuleTable& table, const std::string& id, std::vector<const RuleRow*>& rows)
-{
-    if (const RuleRow* row = table.row(id)) {
-        if (std::find(rows.begin(), rows.end(), row) == rows.end())
-            rows.push_back(row);
-        return;
-    }
-    const Rule* rule = table.rule(id);
-    assert(rule != nullptr); // the reader has seen to it
-    for (const std::string& part : rule->parts)
-        gather_rows(table, part, rows);
-}
 
 /// The centroid of the facets, weighed by area.
 Point area_centroid(const TriangleMesh& mesh)
@@ -58,10 +43,8 @@ private:
     AskedCheck ask(const Check& check)
     {
         AskedCheck asked{&check, &study_.tables[check.table], {}};
-        std::vector<const RuleRow*> rows;
-        gather_rows(*asked.table, check.rule, rows);
         const std::vector<LampStanding> lamps = standings_of(check);
-        for (const RuleRow* row : rows)
+        for (const RuleRow* row : rows_under(*asked.table, check.rule))
             asked.rows.push_back(ask(*row, check, lamps));
         return asked;
     }
@@ -84,7 +67,7 @@ private:
         AskedRow asked{&row, {}, {}};
         for (const LampStanding& lamp : lamps)
             asked.lamps.push_back(ask(row, {lamp}));
-        if (row.answered_by != AnsweredBy::union_)
+        if (row.answered_by != AnsweredBy::together)
             return asked;
         std::vector<LampStanding> apply;
         for (const Asked& a : asked.lamps)

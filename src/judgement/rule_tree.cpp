@@ -81,7 +81,7 @@ private:
                 answers.push_back(of_lamp(row, l));
             return worst_of(answers);
         }
-        case AnsweredBy::union_:
+        case AnsweredBy::together:
             break;
         }
         if (!findings.together)

@@ -18,10 +18,7 @@ FlushToZero::FlushToZero() : before_(_mm_getcsr())
     _mm_setcsr(before_ | flush_to_zero | denormals_are_zero);
 }
 
-FlushToZero::~FlushToZero()
-{
-    _mm_setcsr(before_);
-}
+FlushToZero::~FlushToZero() { _mm_setcsr(before_); }
 
 #else
 

@@ -63,7 +63,8 @@ bool for_each_index(std::size_t count, const Workers& workers,
     Run run{.count = count, .workers = workers, .work = work, .failure = {}, .mutex = {}};
     {
         std::vector<std::jthread> others;
-        const std::size_t useful = std::min<std::size_t>(workers.count(), std::max<std::size_t>(count, 1));
+        const std::size_t useful =
+            std::min<std::size_t>(workers.count(), std::max<std::size_t>(count, 1));
         for (unsigned w = 1; w < useful; ++w)
             others.emplace_back([&run, w] { run.take_all(w); });
         run.take_all(0);

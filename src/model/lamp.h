@@ -37,7 +37,7 @@ enum class ReferenceAxis { forward, rearward, outboard };
 struct Lamp {
     std::string name;
     LampFunction function = LampFunction::front_indicator;
-    std::string category;                 ///< "1a", "5" ..., as the regulation calls it; may be empty
+    std::string category; ///< "1a", "5" ..., as the regulation calls it; may be empty
     Side side = Side::left;
     bool paired = false;                  ///< a mirror image stands on the other side
     std::vector<SurfaceId> emits;         ///< not empty

@@ -37,7 +37,7 @@ using Criterion = std::variant<LeastArea>;
 enum class AnsweredBy {
     each,      ///< every one of them, alone
     one_alone, ///< one of them is enough, and it meets the whole row by itself
-    union_     ///< together: in each direction their areas add up. Only where a source allows it
+    together   ///< in each direction their areas add up. Only where a source allows it
 };
 
 /// Whether parts that were approved with the lamp count as in the way.
@@ -122,7 +122,7 @@ struct AnsweredByWord {
 inline constexpr std::array answered_by_words = {
     AnsweredByWord{AnsweredBy::each, "each"},
     AnsweredByWord{AnsweredBy::one_alone, "one_alone"},
-    AnsweredByWord{AnsweredBy::union_, "union"},
+    AnsweredByWord{AnsweredBy::together, "union"},
 };
 
 /// To be repeated wherever an outcome is shown.

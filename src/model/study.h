@@ -9,9 +9,9 @@ namespace glim {
 
 /// How finely to look. Each has a default that serves; `docs/accuracy.md` tells what they cost.
 struct Sampling {
-    Angle step = degrees(1);             ///< between neighbouring directions
-    Length feature = millimetres(1);     ///< the smallest obstacle that must not be missed
-    Length touch = millimetres(0.05);    ///< nearer than this to the lit face, nothing blocks
+    Angle step = degrees(1);          ///< between neighbouring directions
+    Length feature = millimetres(1);  ///< the smallest obstacle that must not be missed
+    Length touch = millimetres(0.05); ///< nearer than this to the lit face, nothing blocks
 };
 
 /// What is known of one mesh file, for the report's reader.
@@ -26,7 +26,7 @@ struct MeshSource {
 
 /// One question: do these lamps meet this rule?
 struct Check {
-    std::string name; ///< unique in the study
+    std::string name;      ///< unique in the study
     std::size_t table = 0; ///< place in Study::tables
     std::string rule;      ///< a rule or a row of that table
     std::vector<LampId> lamps;

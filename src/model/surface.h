@@ -27,8 +27,8 @@ struct Surface {
     std::string name;
     Role role = Role::opaque;
     MirrorRule mirror = MirrorRule::no;
-    TriangleMesh mesh;              ///< vehicle frame, mm
-    std::vector<LampId> clear_for;  ///< lamps that this surface never blocks
+    TriangleMesh mesh;             ///< vehicle frame, mm
+    std::vector<LampId> clear_for; ///< lamps that this surface never blocks
 };
 
 struct RoleWord {

@@ -2,19 +2,13 @@
 
 namespace glim {
 
-Direction Vehicle::left() const
-{
-    return Direction::along(up.vector().cross(forward.vector()));
-}
+Direction Vehicle::left() const { return Direction::along(up.vector().cross(forward.vector())); }
 
 Placement Vehicle::across_median() const
 {
     return Placement::mirror(in_mm(median) * left().vector(), left());
 }
 
-Length Vehicle::lateral(const Point& p) const
-{
-    return millimetres(left().dot(p)) - median;
-}
+Length Vehicle::lateral(const Point& p) const { return millimetres(left().dot(p)) - median; }
 
 } // namespace glim

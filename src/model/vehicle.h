@@ -7,13 +7,13 @@ namespace glim {
 
 /// The frame that everything is kept in: the user's own, so that places can be found again in CAD.
 struct Vehicle {
-    std::string category;                    ///< M1, N1, ... or a US class; may be empty
-    std::string market;                      ///< may be empty
+    std::string category; ///< M1, N1, ... or a US class; may be empty
+    std::string market;   ///< may be empty
     Direction forward = -Direction::x();
     Direction up = Direction::z();
-    Length median;                           ///< where the median plane stands along `left()`
-    std::optional<Length> overall_width;     ///< never the bounding box: mirrors and lamps excluded
-    Side modelled_side = Side::left;         ///< median: the whole body is modelled
+    Length median;                       ///< where the median plane stands along `left()`
+    std::optional<Length> overall_width; ///< never the bounding box: mirrors and lamps excluded
+    Side modelled_side = Side::left;     ///< median: the whole body is modelled
 
     /// As seated: up x forward.
     Direction left() const;

@@ -26,7 +26,7 @@ std::string_view answered_words(AnsweredBy answered_by)
     switch (answered_by) {
     case AnsweredBy::each:
         return "by each lamp";
-    case AnsweredBy::union_:
+    case AnsweredBy::together:
         return "by the lamps together";
     case AnsweredBy::one_alone:
         break;
@@ -84,43 +84,77 @@ void add_decided(std::vector<Labelled>& entries, const Findings& findings,
             {"relaxed by", citation_words(row.row.relaxations[*verdict.relaxation].citation)});
 }
 
-/// Every verdict of the check, single lamps before those that answer together.
-std::vector<std::pair<const RowFindings*, const LampVerdict*>> verdicts(const CheckFindings& check)
+/// Single lamps before those that answer together.
+std::vector<const LampVerdict*> verdicts_of(const RowFindings& row)
 {
-    std::vector<std::pair<const RowFindings*, const LampVerdict*>> all;
-    for (const RowFindings& row : check.rows) {
-        for (const LampVerdict& verdict : row.lamps)
-            all.emplace_back(&row, &verdict);
-        if (row.together)
-            all.emplace_back(&row, &*row.together);
-    }
+    std::vector<const LampVerdict*> all;
+    for (const LampVerdict& verdict : row.lamps)
+        all.push_back(&verdict);
+    if (row.together)
+        all.push_back(&*row.together);
     return all;
 }
 
-/// Where there is more to see than the one verdict that decided.
-std::vector<std::string> verdict_table(const Findings& findings, const CheckFindings& check)
+/// One line for every verdict with figures, all rows' lines aligned with each other.
+std::vector<std::string> figure_lines(const Findings& findings, const CheckFindings& check)
 {
-    std::vector<std::vector<std::string>> rows;
-    for (const auto& [row, verdict] : verdicts(check)) {
-        if (!applies(*verdict))
-            continue;
-        const LampLook& look = findings.looks[verdict->look];
-        rows.push_back({row->row.id, label_of(look), std::string(words_of(verdict->outcome)),
-                        area_words(verdict->least_visible), "of " + area_words(verdict->needed),
-                        bearing_words(look.toward[worst_at(*verdict)], speech_of(look))});
-    }
-    return rows.size() < 2 ? std::vector<std::string>{} : aligned_rows(rows, {3, 4});
+    std::vector<std::vector<std::string>> cells;
+    for (const RowFindings& row : check.rows)
+        for (const LampVerdict* verdict : verdicts_of(row)) {
+            if (!applies(*verdict))
+                continue;
+            const LampLook& look = findings.looks[verdict->look];
+            cells.push_back({"  " + label_of(look), std::string(words_of(verdict->outcome)),
+                             area_words(verdict->least_visible),
+                             bearing_words(look.toward[worst_at(*verdict)], speech_of(look))});
+        }
+    return aligned_rows(cells, {2});
 }
 
-/// Rows that ask nothing of a lamp, and why.
-std::vector<std::string> not_asked(const Findings& findings, const CheckFindings& check)
+/// "wide: not asked, a condition of the row does not hold here", of all lamps or of one by one.
+std::vector<Labelled> not_asked(const Findings& findings, const RowFindings& row)
 {
-    std::vector<std::string> lines;
-    for (const auto& [row, verdict] : verdicts(check))
-        if (!applies(*verdict))
-            lines.push_back(row->row.id + " of " + label_of(findings.looks[verdict->look]) + ": " +
-                            std::string(words_of(verdict->because)));
-    return lines;
+    const std::vector<const LampVerdict*> all = verdicts_of(row);
+    const bool any_applies =
+        std::any_of(all.begin(), all.end(), [](auto* v) { return applies(*v); });
+    const bool one_reason = std::all_of(
+        all.begin(), all.end(), [&](auto* v) { return v->because == all.front()->because; });
+    std::vector<Labelled> entries;
+    for (const LampVerdict* verdict : all) {
+        if (applies(*verdict))
+            continue;
+        const bool of_all = !any_applies && one_reason;
+        entries.push_back(
+            {"", row.row.id + (of_all ? "" : " of " + label_of(findings.looks[verdict->look])) +
+                     ": not asked, " + std::string(words_of(verdict->because))});
+        if (of_all)
+            break;
+    }
+    return entries;
+}
+
+/// Every row and lamp in a line each, where there is more than the one that decided.
+std::vector<Labelled> row_entries(const Findings& findings, const CheckFindings& check)
+{
+    const std::vector<std::string> lines = figure_lines(findings, check);
+    std::vector<Labelled> entries;
+    std::size_t line = 0;
+    for (const RowFindings& row : check.rows) {
+        bool is_first = true;
+        for (const LampVerdict* verdict : verdicts_of(row)) {
+            if (!applies(*verdict))
+                continue;
+            if (is_first)
+                entries.push_back(
+                    {"", row.row.id + ": " + area_words(verdict->needed) + " needed"});
+            entries.push_back({"", lines[line++], true});
+            is_first = false;
+        }
+        const std::vector<Labelled> idle = not_asked(findings, row);
+        entries.insert(entries.end(), idle.begin(), idle.end());
+    }
+    const bool is_more = check.rows.size() > 1 || lines.size() != 1;
+    return is_more ? entries : std::vector<Labelled>{};
 }
 
 std::string upper_case(std::string_view words)
@@ -153,8 +187,10 @@ std::vector<Labelled> check_entries(const Findings& findings, const CheckFinding
     std::vector<Labelled> entries{{"rule", rule_words(check)}};
     if (check.deciding && applies(check.deciding_verdict()))
         add_decided(entries, findings, check, facts);
-    add_lines(entries, "all rows", verdict_table(findings, check), true);
-    add_lines(entries, "not asked", not_asked(findings, check), false);
+    std::vector<Labelled> rows = row_entries(findings, check);
+    if (!rows.empty())
+        rows.front().label = "all rows";
+    entries.insert(entries.end(), rows.begin(), rows.end());
     return entries;
 }
 

@@ -58,7 +58,7 @@ std::string answered_words(const RuleRow& row)
     switch (row.answered_by) {
     case AnsweredBy::each:
         return "each lamp that is asked";
-    case AnsweredBy::union_:
+    case AnsweredBy::together:
         return "the lamps together (" + row.union_source + ")";
     case AnsweredBy::one_alone:
         break;

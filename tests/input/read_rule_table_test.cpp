@@ -117,7 +117,7 @@ TEST_CASE("a union of lamps keeps the source that allows it", "[input]")
 {
     const RuleTable table =
         parsed(with(table_text, "\"each\"", "\"union\"\nunion_source = \"clause 9\""));
-    CHECK(table.row("wide")->answered_by == AnsweredBy::union_);
+    CHECK(table.row("wide")->answered_by == AnsweredBy::together);
     CHECK(table.row("wide")->union_source == "clause 9");
 }
 

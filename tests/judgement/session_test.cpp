@@ -176,7 +176,7 @@ TEST_CASE("a union adds the areas of lamps of one axis, and only there", "[judge
     Study study = lamp_alone(plate(Point::Zero(), 40, 40));
     add_lamp(study, "second", moved(plate(Point::Zero(), 40, 40), {0, 300, 0}));
     RuleRow row = area_row("ahead", rectangle(0, 0, 0, 0), 3000);
-    row.answered_by = AnsweredBy::union_;
+    row.answered_by = AnsweredBy::together;
     const Findings f = check_study(asking(study, {row}));
     CHECK(f.checks.front().outcome == Outcome::met);
     CHECK(f.checks.front().deciding->together);

@@ -7,7 +7,7 @@ using namespace glim;
 TEST_CASE("results spell choices as studies and tables do", "[report]")
 {
     CHECK(key_of(Provenance::second_hand) == "second-hand");
-    CHECK(key_of(AnsweredBy::union_) == "union");
+    CHECK(key_of(AnsweredBy::together) == "union");
     CHECK(key_of(ApprovedParts::ignored) == "ignored");
     CHECK(key_of(Measured::axis_height) == "axis_height");
     CHECK(key_of(Combine::any_of) == "any_of");
