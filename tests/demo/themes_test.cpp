@@ -1,0 +1,126 @@
+#include "geometry/facet_distance.h"
+#include "input/read_study.h"
+#include "judgement/check_study.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <stdexcept>
+#include <string>
+
+namespace {
+
+using namespace glim;
+
+Study theme(const std::string& letter)
+{
+    return read_study(std::filesystem::path(GLIM_SOURCE_DIR) / "meshes" / "demo" /
+                      ("theme-" + letter + ".toml"));
+}
+
+/// With fewer directions than the study asks for; corners of the fields are always among them, and
+/// all of these themes are at their worst there.
+Findings checked(const std::string& letter)
+{
+    Study study = theme(letter);
+    study.sampling.step = degrees(15);
+    return check_study(study);
+}
+
+const Surface& surface(const Study& study, const std::string& name)
+{
+    for (const Surface& s : study.surfaces)
+        if (s.name == name)
+            return s;
+    throw std::runtime_error("no surface " + name);
+}
+
+Length distance_to_mesh(const TriangleMesh& mesh, const Point& p)
+{
+    Length least = distance_to_facet(mesh, 0, p);
+    for (std::size_t f = 1; f < mesh.facets.size(); ++f)
+        least = std::min(least, distance_to_facet(mesh, f, p));
+    return least;
+}
+
+TEST_CASE("the demo's themes read without a warning", "[demo]")
+{
+    for (const char* letter : {"a", "b", "c", "d", "e"}) {
+        const Study study = theme(letter);
+        for (const Warning& w : study.warnings)
+            UNSCOPED_INFO(w.what);
+        CHECK(study.warnings.empty());
+    }
+}
+
+TEST_CASE("theme A: the nose hides the indicator, and everything else of it is in order", "[demo]")
+{
+    const Findings found = checked("a");
+    REQUIRE(found.checks.size() == 2);
+    for (const CheckFindings& check : found.checks) {
+        CHECK(check.outcome == Outcome::not_met);
+        const LampVerdict& verdict = check.deciding_verdict();
+        REQUIRE_FALSE(verdict.blockers.empty());
+        CHECK(verdict.blockers.front().surface == "nose");
+        CHECK(in_mm2(verdict.least_visible) > 500);
+        CHECK(in_mm2(verdict.least_visible) < 1000);
+        for (const UncoveredRange& range : verdict.uncovered)
+            CHECK(in_degrees(range.h_most) < -30);
+    }
+}
+
+TEST_CASE("theme B: the relief clears it with 100 mm2 to spare", "[demo]")
+{
+    const Findings found = checked("b");
+    for (const CheckFindings& check : found.checks) {
+        CHECK(check.outcome == Outcome::met);
+        CHECK(in_mm2(check.deciding_verdict().margin) > 100);
+    }
+}
+
+TEST_CASE("theme B differs from theme A in the nose only, and by less than 25 mm", "[demo]")
+{
+    const Study a = theme("a");
+    const Study b = theme("b");
+    for (const Surface& s : a.surfaces)
+        if (s.name != "nose" && s.name != "grille")
+            CHECK(surface(b, s.name).mesh.points == s.mesh.points);
+    const TriangleMesh& drawn = surface(a, "nose").mesh;
+    const TriangleMesh& relieved = surface(b, "nose").mesh;
+    constexpr std::size_t every = 5; // of the points: all of them would take long
+    Length deepest = millimetres(0);
+    for (std::size_t i = 0; i < relieved.points.size(); i += every)
+        deepest = std::max(deepest, distance_to_mesh(drawn, relieved.points[i]));
+    // The relief itself is 18 mm deep; the rolled edge of the grille's opening moves with it.
+    CHECK(in_mm(deepest) < 25);
+    CHECK(in_mm(deepest) > 12);
+}
+
+TEST_CASE("theme C: the added lamp meets both rules alone", "[demo]")
+{
+    const Findings found = checked("c");
+    for (const CheckFindings& check : found.checks) {
+        CHECK(check.outcome == Outcome::met);
+        CHECK(found.looks[check.deciding_verdict().look].name == "added");
+        CHECK(in_mm2(check.deciding_verdict().margin) > 100);
+    }
+}
+
+TEST_CASE("theme D: the shoulder hides the indicator far outboard", "[demo]")
+{
+    const Findings found = checked("d");
+    REQUIRE(found.checks.size() == 1);
+    CHECK(found.checks[0].outcome == Outcome::not_met);
+    CHECK(found.checks[0].deciding_verdict().blockers.front().surface == "wing");
+}
+
+TEST_CASE("theme E: the side indicator answers where the shoulder hides the first one", "[demo]")
+{
+    const Findings found = checked("e");
+    REQUIRE(found.checks.size() == 1);
+    CHECK(found.checks[0].outcome == Outcome::met);
+    CHECK(found.looks[found.checks[0].deciding_verdict().look].name == "side");
+}
+
+} // namespace
