@@ -113,7 +113,7 @@ std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLoo
         return {};
     std::vector<std::string> header{"surface", "takes at worst", "freed without it"};
     if (fails)
-        header.emplace_back("takes on average where it fails");
+        header.emplace_back("takes where it fails");
     rows.insert(rows.begin(), header);
     return aligned_rows(rows, {1, 2, 3});
 }

@@ -17,14 +17,16 @@ NOT MET  across
   seen from      45 deg inboard, level (H -45, V 0)
   passes         0 of 2 directions
   not covered    45 to 40 deg inboard, level: 2 directions, as little as 700.2 mm2 in view
-  in the way     surface          takes at worst  freed without it  takes on average where it fails
-                 nose (far side)        1300 mm2          1200 mm2                         1000 mm2
-                 badge, "glim"           100 mm2             0 mm2                           50 mm2
+  in the way     surface          takes at worst  freed without it  takes where it fails
+                 nose (far side)        1300 mm2          1200 mm2              1000 mm2
+                 badge, "glim"           100 mm2             0 mm2                50 mm2
   lamp           indicator: front direction indicator, left; centre 742 mm above the ground (curb),
                  assumed: the centroid of the lit face
   source         from memory: not verified; made by hand, clause 1
-  all rows       inboard  indicator  not met    700.2 mm2  of 1250 mm2  45 deg inboard, level
-                 ahead    indicator  undecided   1249 mm2  of 2200 mm2  40 deg inboard, level
+  all rows       inboard: 1250 mm2 needed
+                   indicator  not met    700.2 mm2  45 deg inboard, level
+                 ahead: 2200 mm2 needed
+                   indicator  undecided   1249 mm2  40 deg inboard, level
 
 Warning: made.toml:3:1: something is odd
     look at it
@@ -76,14 +78,25 @@ TEST_CASE("a blocker across the median plane is said to be on the far side", "[r
 TEST_CASE("rows that ask nothing are named with the reason", "[report]")
 {
     Findings findings = test::made_findings();
-    LampVerdict& verdict = findings.checks.front().rows[1].lamps.front();
-    verdict = {};
-    verdict.outcome = Outcome::not_applicable;
-    verdict.because = Because::condition_does_not_hold;
-    const std::string text = summary(findings, test::made_facts());
-    CHECK(text.find("not asked      ahead of indicator: a condition of the row does not hold") !=
+    RowFindings& row = findings.checks.front().rows[1];
+    row.lamps.front() = {};
+    row.lamps.front().outcome = Outcome::not_applicable;
+    row.lamps.front().because = Because::condition_does_not_hold;
+    CHECK(summary(findings, test::made_facts())
+              .find("ahead: not asked, a condition of the row does not hold here\n") !=
           std::string::npos);
-    CHECK(text.find("all rows") == std::string::npos);
+
+    row.lamps.push_back(findings.checks.front().rows.front().lamps.front());
+    CHECK(summary(findings, test::made_facts())
+              .find("ahead of indicator: not asked, a condition of the row does not hold here\n") !=
+          std::string::npos);
+}
+
+TEST_CASE("a check of one row and one lamp says nothing twice", "[report]")
+{
+    Findings findings = test::made_findings();
+    findings.checks.front().rows.resize(1);
+    CHECK(summary(findings, test::made_facts()).find("all rows") == std::string::npos);
 }
 
 TEST_CASE("a surface that exactly hides nothing is not blamed for what sampling saw", "[report]")
