@@ -52,6 +52,8 @@ void keep_lamps(const std::vector<LampDraft>& drafts, Study& study)
 void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraft>& meshes,
                    const NameBook& lamp_names, Complaints& complaints, Study& study)
 {
+    for (const MeshDraft& mesh : meshes)
+        study.warnings.insert(study.warnings.end(), mesh.warnings.begin(), mesh.warnings.end());
     std::vector<Surface> rests = rest_surfaces(drafts, meshes, study.vehicle, study.warnings);
     for (SurfaceDraft& draft : drafts) {
         for (const std::uint32_t lamp : lamp_names.find(draft.clear_for, complaints))

@@ -52,6 +52,23 @@ NamedMesh placed_in_vehicle(MeshFile file, const MeshUnit& unit, const FrameAxes
             std::move(file.part_of_facet)};
 }
 
+/// What the file holds and the scene does not, or not as drawn.
+std::vector<Warning> losses_of(const MeshFile& file, const std::string& name, const Place& place)
+{
+    std::vector<Warning> losses;
+    if (file.curved_surfaces > 0)
+        losses.push_back({place,
+                          "mesh `" + name + "` has " + std::to_string(file.curved_surfaces) +
+                              " free-form surfaces that are not read: what they hide is missing",
+                          "write them out as triangles"});
+    if (file.crossed_polygons > 0)
+        losses.push_back({place,
+                          "mesh `" + name + "` has " + std::to_string(file.crossed_polygons) +
+                              " polygons that cross themselves; they are cut into fans",
+                          "look at them where they matter, or write them out as triangles"});
+    return losses;
+}
+
 MeshDraft read_one(TableReader& table, const std::optional<Vehicle>& vehicle,
                    const std::filesystem::path& folder, NameBook& names)
 {
@@ -71,6 +88,7 @@ MeshDraft read_one(TableReader& table, const std::optional<Vehicle>& vehicle,
     draft.source.up = axes->up_word;
     draft.source.forward = axes->forward_word;
     draft.source.health = health_of(file->mesh);
+    draft.warnings = losses_of(*file, draft.source.name, draft.place);
     draft.placed = placed_in_vehicle(std::move(*file), *unit, *axes, *vehicle);
     return draft;
 }

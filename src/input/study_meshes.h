@@ -14,6 +14,7 @@ struct MeshDraft {
     Place place;
     /// In the vehicle's frame, in mm; nothing if something about it was complained of.
     std::optional<NamedMesh> placed;
+    std::vector<Warning> warnings; ///< what of the file is not in the mesh as drawn
 };
 
 /// Reads every [[mesh]] and its file, which lies relative to `folder`. Each file is scaled by its
