@@ -15,6 +15,10 @@ struct Answer {
     std::optional<Deciding> deciding;
 };
 
+/// Mirror images differ by the rounding of their placement. Margins closer than this are the same,
+/// and the lamp as drawn is the one to name.
+constexpr Area alike = square_millimetres(0.1);
+
 bool worse(const Answer& a, const Answer& b)
 {
     return a.outcome != b.outcome ? a.outcome < b.outcome : a.margin < b.margin;
@@ -40,6 +44,15 @@ Answer best_of(const std::vector<Answer>& answers)
         if (applies(a) && (!applies(best) || worse(best, a)))
             best = a;
     return best;
+}
+
+/// Of both sides of the vehicle the worse one; the drawn side where they are alike.
+Answer worse_side(const Answer& drawn, const Answer& mirrored)
+{
+    if (!applies(mirrored))
+        return drawn;
+    const bool same = drawn.outcome == mirrored.outcome && drawn.margin - mirrored.margin < alike;
+    return !applies(drawn) || (!same && worse(mirrored, drawn)) ? mirrored : drawn;
 }
 
 /// The lamps on one side, as places in every row's `lamps`.
@@ -117,14 +130,13 @@ void answer_from_rows(CheckFindings& check, const RuleTable& table,
                                        [&](std::size_t l) { return looks[lamps[l].look].twin; });
 
     const Tree tree(check, table);
-    std::vector<Answer> sides;
-    for (const Group& group : {drawn, has_twins ? mirrored : Group{}}) {
+    const auto answer_of = [&](const Group& group) {
         std::vector<Answer> answers;
         for (const std::size_t lamp : group)
             answers.push_back(tree.of(check.rule, group, lamp));
-        sides.push_back(best_of(answers));
-    }
-    const Answer answer = worst_of(sides);
+        return best_of(answers);
+    };
+    const Answer answer = worse_side(answer_of(drawn), has_twins ? answer_of(mirrored) : Answer{});
     check.outcome = answer.outcome;
     check.deciding = answer.deciding;
 }
