@@ -83,7 +83,8 @@ TEST_CASE("results do not depend on the folder the program is started in", "[app
     CHECK(contents(folder.home / "here") == contents(folder.home / "there"));
 }
 
-TEST_CASE("--json prints one document, the one of the result folder, and words go elsewhere",
+TEST_CASE("with --json the program prints one document, the one of the result folder, and words go "
+          "elsewhere",
           "[app]")
 {
     const StudyFolder folder;
@@ -129,7 +130,7 @@ TEST_CASE("a wrong study is told with place, remedy and count", "[app]")
     CHECK_FALSE(fs::exists(folder.home / "results"));
 }
 
-TEST_CASE("--step takes the place of the study's own", "[app]")
+TEST_CASE("a step on the command line takes the place of the study's own", "[app]")
 {
     const Ran ran = run("cornerglim check walled.toml --json --step 15", test::studies());
     const nlohmann::json json = nlohmann::json::parse(ran.output);
@@ -138,7 +139,7 @@ TEST_CASE("--step takes the place of the study's own", "[app]")
     CHECK(json["checks"][0]["rows"][0]["lamps"][0]["directions"]["at"].size() == 3);
 }
 
-TEST_CASE("--quiet says a line a check", "[app]")
+TEST_CASE("a quiet check says a line a check", "[app]")
 {
     const Ran ran = run("cornerglim check walled.toml --quiet", test::studies());
     CHECK(ran.output.find("NOT MET  across the nose\nNOT MET  indicator area\nThis informs") == 0);
