@@ -92,7 +92,7 @@ Point control_point(const Row& row, const Column& column)
 CubicSurface body_surface()
 {
     std::vector<Point> net;
-    net.reserve(column_count * row_count);
+    net.reserve(rows.size() * columns.size());
     for (const Row& row : rows)
         for (const Column& column : columns)
             net.push_back(control_point(row, column));

@@ -37,8 +37,7 @@ const Point2 lamp_guess(8, 6.9);
 struct Window {
     Point2 low;
     Point2 high;
-    Outline hole;
-    Point2 centre;
+    Hole hole;
     int rows;
 
     bool holds(const Point2& p) const
@@ -66,7 +65,7 @@ std::vector<Point2> window_border(const Window& w, const std::vector<double>& us
 void add_closed_window(ChartMesh& mesh, const Window& w, const std::vector<double>& us,
                        const std::vector<double>& vs)
 {
-    add_ring(mesh, window_border(w, us, vs), Line::closed, w.hole, w.centre, w.rows);
+    add_ring(mesh, window_border(w, us, vs), Line::closed, w.hole, w.rows);
 }
 
 /// A window whose hole runs out over the chart's own border: over u = 0 or over v = 0.
@@ -79,7 +78,7 @@ void add_open_window(ChartMesh& mesh, const Window& w, const std::vector<double>
     std::rotate(line.begin(), std::find(line.begin(), line.end(), start), line.end());
     const Point2 end = over_left ? Point2(w.low.x(), w.high.y()) : w.low;
     line.erase(std::find(line.begin(), line.end(), end) + 1, line.end());
-    add_ring(mesh, line, Line::open, w.hole, w.centre, w.rows);
+    add_ring(mesh, line, Line::open, w.hole, w.rows);
 }
 
 Outline carried(const Skin& skin, const Outline& front, Point2 guess)
@@ -142,7 +141,7 @@ Outline left_half(std::vector<Corner> corners, double low, double high)
 Window lamp_window(const Skin& skin)
 {
     const Outline hole = carried(skin, lamp_outline(), lamp_guess);
-    return {{6.3, 5.1}, {9.35, 8.3}, hole, middle(hole), 4};
+    return {{6.3, 5.1}, {9.35, 8.3}, {hole, middle(hole)}, 4};
 }
 
 } // namespace
@@ -201,7 +200,7 @@ TriangleMesh nose_panel(const Skin& skin)
 {
     using namespace cut_at;
     const Window grille{
-        {0, 4.86}, {3.9, 7.5}, median_hole(skin, grille_outline(), {0, 5}), {0, 6.2}, 6};
+        {0, 4.86}, {3.9, 7.5}, {median_hole(skin, grille_outline(), {0, 5}), {0, 6.2}}, 6};
     const auto us = steps({0, grille.high.x(), catwalk_u}, nose_step);
     const auto vs = steps({bumper_v, grille.low.y(), grille.high.y(), bonnet_v}, nose_step);
     ChartMesh chart;
@@ -222,7 +221,7 @@ TriangleMesh bumper_panel(const Skin& skin)
 {
     using namespace cut_at;
     const Window intake{
-        {0, 0.5}, {3.2, 2.1}, median_hole(skin, intake_outline(), {0, 1}), {0, 1.2}, 5};
+        {0, 0.5}, {3.2, 2.1}, {median_hole(skin, intake_outline(), {0, 1}), {0, 1.2}}, 5};
     const auto us = steps({0, intake.high.x(), arch_front_u}, panel_step);
     const auto vs = steps({0, intake.low.y(), intake.high.y(), bumper_v}, panel_step);
     ChartMesh chart;
@@ -244,7 +243,7 @@ TriangleMesh wing_panel(const Skin& skin)
 {
     using namespace cut_at;
     const Window lamp = lamp_window(skin);
-    const Window arch{{arch_low_u, 0}, {arch_high_u, arch_top_v}, arch_hole(skin), {12.4, 0}, 9};
+    const Window arch{{arch_low_u, 0}, {arch_high_u, arch_top_v}, {arch_hole(skin), {12.4, 0}}, 9};
     const Point2 end = skin.end();
     auto us = steps({catwalk_u, lamp.low.x(), corner_u}, panel_step);
     const auto turn = steps({corner_u, lamp.high.x(), arch_front_u, arch_low_u}, turn_step);

@@ -45,6 +45,7 @@ void add_rings(ChartMesh& mesh, const std::vector<Point2>& rim, const Outline& o
                const Point2& centre, int rows)
 {
     std::vector<Point2> far;
+    far.reserve(rim.size());
     for (const Point2& p : rim)
         far.push_back(exit_point(outline, centre, p));
     const auto point = [&](std::size_t k, int row) {
@@ -122,19 +123,20 @@ void add_grid(ChartMesh& mesh, const std::vector<double>& us, const std::vector<
         }
 }
 
-void add_ring(ChartMesh& mesh, const std::vector<Point2>& outer, Line line, const Outline& inner,
-              const Point2& centre, int rows)
+void add_ring(ChartMesh& mesh, const std::vector<Point2>& outer, Line line, const Hole& hole,
+              int rows)
 {
-    std::vector<Point2> holes;
+    std::vector<Point2> inner;
+    inner.reserve(outer.size());
     for (const Point2& p : outer)
-        holes.push_back(exit_point(inner, centre, p));
+        inner.push_back(exit_point(hole.outline, hole.centre, p));
     const auto point = [&](std::size_t k, int row) {
         k %= outer.size();
         if (row == rows)
             return mesh.point(outer[k]);
         // Finer towards the hole, where the shape turns.
         const double share = std::pow(static_cast<double>(row) / rows, 1.5);
-        return mesh.point(holes[k] + (outer[k] - holes[k]) * share);
+        return mesh.point(inner[k] + (outer[k] - inner[k]) * share);
     };
     const std::size_t strips = line == Line::closed ? outer.size() : outer.size() - 1;
     for (std::size_t k = 0; k < strips; ++k)
@@ -145,6 +147,7 @@ void add_ring(ChartMesh& mesh, const std::vector<Point2>& outer, Line line, cons
 std::vector<Point2> grid_rim(const std::vector<double>& us, const std::vector<double>& vs)
 {
     std::vector<Point2> rim;
+    rim.reserve(2 * (us.size() + vs.size()));
     for (double u : us)
         rim.emplace_back(u, vs.front());
     for (std::size_t j = 1; j < vs.size(); ++j)

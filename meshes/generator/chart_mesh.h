@@ -49,11 +49,17 @@ void add_grid(ChartMesh& mesh, const std::vector<double>& us, const std::vector<
 /// The border of such a grid, counter-clockwise from its lower left corner.
 std::vector<Point2> grid_rim(const std::vector<double>& us, const std::vector<double>& vs);
 
-/// What lies between the line `outer` (counter-clockwise seen from `centre`, inside) and the hole
-/// `inner`, in `rows` rows. An open line gives an open strip.
+/// A hole that can be seen whole from its centre.
+struct Hole {
+    Outline outline;
+    Point2 centre;
+};
+
+/// What lies between the line `outer`, counter-clockwise around the hole, and the hole, in `rows`
+/// rows. An open line gives an open strip.
 enum class Line { open, closed };
-void add_ring(ChartMesh& mesh, const std::vector<Point2>& outer, Line line, const Outline& inner,
-              const Point2& centre, int rows);
+void add_ring(ChartMesh& mesh, const std::vector<Point2>& outer, Line line, const Hole& hole,
+              int rows);
 
 /// The whole of the outline's inside: a grid in its middle, rings around that.
 ChartMesh filled(const Outline& outline, double step);

@@ -58,7 +58,7 @@ TriangleMesh cover(const Skin& skin)
 void add_field(ChartMesh& chart, const Outline& field, const Outline& lens)
 {
     add_ring(chart, refined(field, field_step), Line::closed,
-             drawn_in(lens, -lip.radius - lens_gap), middle(lens), 3);
+             {drawn_in(lens, -lip.radius - lens_gap), middle(lens)}, 3);
 }
 
 TriangleMesh bezel(const Skin& skin)
@@ -185,7 +185,7 @@ std::vector<Part> standing_lamp(const StandingLamp& lamp, const Lift& lift)
     constexpr Hem inner{0.8, 2.5};
     const Outline hole = drawn_in(lamp.lens, -inner.radius - lens_gap);
     ChartMesh frame;
-    add_ring(frame, drawn_in(hole, -frame_width), Line::closed, hole, middle(hole), 2);
+    add_ring(frame, drawn_in(hole, -frame_width), Line::closed, {hole, middle(hole)}, 2);
     const Lift top = sunk(lift, -frame_height);
     const Outline ridge = drawn_in(hole, -frame_width / 2);
     TriangleMesh body = lifted(frame, top);

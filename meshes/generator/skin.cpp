@@ -24,8 +24,10 @@ double faded(double t)
     return 1 - t * t * t * (10 + t * (6 * t - 15));
 }
 
-Point2 solved(const std::function<Point2(const Point2&)>& seen, const Point2& wanted, Point2 uv)
+Point2 solved(const std::function<Point2(const Point2&)>& seen, const Point2& wanted,
+              const Point2& guess)
 {
+    Point2 uv = guess;
     for (int turn = 0; turn < 60; ++turn) {
         const Point2 off = wanted - seen(uv);
         if (off.norm() < close_enough)
@@ -99,13 +101,13 @@ Vector Skin::normal(const Point2& uv) const
     return Vector(s.col(1)).cross(Vector(s.col(0))).normalized();
 }
 
-Point2 Skin::from_front(double w, double z, Point2 guess) const
+Point2 Skin::from_front(double w, double z, const Point2& guess) const
 {
     const auto seen = [&](const Point2& uv) -> Point2 { return at(uv).tail<2>(); };
     return solved(seen, {w, z}, guess);
 }
 
-Point2 Skin::from_side(double x, double z, Point2 guess) const
+Point2 Skin::from_side(double x, double z, const Point2& guess) const
 {
     const auto seen = [&](const Point2& uv) -> Point2 {
         const Point p = at(uv);

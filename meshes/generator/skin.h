@@ -43,9 +43,9 @@ public:
     Eigen::Matrix<double, 3, 2> slopes(const Point2& uv) const;
 
     /// Where the skin stands at the given width and height, seen from the front.
-    Point2 from_front(double w, double z, Point2 guess) const;
+    Point2 from_front(double w, double z, const Point2& guess) const;
     /// Where the skin stands at the given length and height, seen from the side.
-    Point2 from_side(double x, double z, Point2 guess) const;
+    Point2 from_side(double x, double z, const Point2& guess) const;
     Point2 end() const { return base_.end(); }
 
 private:
