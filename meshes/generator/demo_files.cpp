@@ -24,7 +24,7 @@ Swelling nose_relief()
 /// Forward and a little outboard, beside the lamp's opening from the bumper to the wing's top.
 Swelling wing_shoulder()
 {
-    return {{9.3, 2.6}, {9.85, 5.2}, {10.3, 7.8}, {13, 10.6}, {-160, 45, 0}};
+    return {{9.3, 2.6}, {9.85, 5.2}, {10.3, 7.8}, {13, 10.6}, {-230, 60, 0}};
 }
 
 Skin skin_with(const std::vector<Swelling>& swellings)
