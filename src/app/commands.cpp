@@ -72,8 +72,7 @@ Json tables_json(const std::vector<RuleTable>& tables)
 
 std::filesystem::path study_path(const NewRequest& request)
 {
-    return request.out.value_or(
-        std::filesystem::path(request.mesh.filename()).replace_extension(".toml"));
+    return request.out.value_or(std::filesystem::path(request.mesh).replace_extension(".toml"));
 }
 
 } // namespace

@@ -106,7 +106,7 @@ std::vector<std::string> figure_lines(const Findings& findings, const CheckFindi
             const LampLook& look = findings.looks[verdict->look];
             cells.push_back({"  " + label_of(look), std::string(words_of(verdict->outcome)),
                              area_words(verdict->least_visible),
-                             bearing_words(look.toward[worst_at(*verdict)], speech_of(look))});
+                             bearing_figures(look.toward[worst_at(*verdict)])});
         }
     return aligned_rows(cells, {2});
 }

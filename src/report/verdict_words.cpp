@@ -111,9 +111,9 @@ std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLoo
     }
     if (rows.empty())
         return {};
-    std::vector<std::string> header{"surface", "takes at worst", "freed without it"};
+    std::vector<std::string> header{"surface", "at worst", "of that alone"};
     if (fails)
-        header.emplace_back("takes where it fails");
+        header.emplace_back("where it fails");
     rows.insert(rows.begin(), header);
     return aligned_rows(rows, {1, 2, 3});
 }

@@ -160,9 +160,13 @@ TEST_CASE("new writes a study and never over another one unless forced", "[app]"
     CHECK(folder.in("cornerglim new plate.obj --out -").output == study);
 }
 
-TEST_CASE("a starter study finds its mesh from another folder", "[app]")
+TEST_CASE("a starter study lies beside its mesh, or finds it from another folder", "[app]")
 {
     const StudyFolder folder;
+    CHECK(folder.in("mkdir below && cp plate.obj below && cornerglim new below/plate.obj")
+              .exit_code == 0);
+    CHECK(test::read(folder.home / "below/plate.toml").find("file = \"plate.obj\"") !=
+          std::string::npos);
     CHECK(folder.in("cornerglim new plate.obj --out deeper/down/first.toml").exit_code == 0);
     CHECK(test::read(folder.home / "deeper/down/first.toml").find("file = \"../../plate.obj\"") !=
           std::string::npos);
@@ -205,6 +209,20 @@ TEST_CASE("a starter study that is filled in can be checked", "[app]")
         cornerglim check filled.toml)");
     CHECK(ran.exit_code == 0);
     CHECK(ran.output.find("MET  across the nose") != std::string::npos);
+}
+
+// At a step of 0.1 degrees the demo would take minutes.
+TEST_CASE("a check that is interrupted ends with 130 and leaves nothing behind", "[app]")
+{
+    const test::TemporaryFolder home;
+    const Ran ran = run("timeout --preserve-status -s INT 1 cornerglim check "
+                        "meshes/demo/theme-c.toml --step 0.1 --out '" +
+                            (home / "results").string() + "'",
+                        GLIM_SOURCE_DIR);
+    CHECK(ran.exit_code == 130);
+    CHECK(ran.output.empty());
+    CHECK(ran.errors == "stopped; nothing was written\n");
+    CHECK(home.entries() == 0);
 }
 
 TEST_CASE("output that cannot be written is the machine's fault and named", "[app]")

@@ -17,16 +17,16 @@ NOT MET  across
   seen from      45 deg inboard, level (H -45, V 0)
   passes         0 of 2 directions
   not covered    45 to 40 deg inboard, level: 2 directions, as little as 700.2 mm2 in view
-  in the way     surface          takes at worst  freed without it  takes where it fails
-                 nose (far side)        1300 mm2          1200 mm2              1000 mm2
-                 badge, "glim"           100 mm2             0 mm2                50 mm2
+  in the way     surface          at worst  of that alone  where it fails
+                 nose (far side)  1300 mm2       1200 mm2        1000 mm2
+                 badge, "glim"     100 mm2          0 mm2          50 mm2
   lamp           indicator: front direction indicator, left; centre 742 mm above the ground (curb),
                  assumed: the centroid of the lit face
   source         from memory: not verified; made by hand, clause 1
   all rows       inboard: 1250 mm2 needed
-                   indicator  not met    700.2 mm2  45 deg inboard, level
+                   indicator  not met    700.2 mm2  H -45, V 0
                  ahead: 2200 mm2 needed
-                   indicator  undecided   1249 mm2  40 deg inboard, level
+                   indicator  undecided   1249 mm2  H -40, V 0
 
 Warning: made.toml:3:1: something is odd
     look at it
