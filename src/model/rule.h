@@ -74,7 +74,7 @@ struct RuleRow {
     Criterion criterion;
     ApprovedParts approved_parts = ApprovedParts::counted;
     AnsweredBy answered_by = AnsweredBy::one_alone;
-    std::string union_source; ///< what allows `union_`; empty with the others
+    std::string union_source; ///< what allows `together`; empty with the others
 };
 
 enum class Combine { all_of, any_of };
