@@ -133,6 +133,13 @@ std::vector<Labelled> not_asked(const Findings& findings, const RowFindings& row
     return entries;
 }
 
+std::string needed_words(const RowFindings& row, const LampVerdict& verdict)
+{
+    const bool together = row.row.answered_by == AnsweredBy::union_;
+    return row.row.id + ": " + area_words(verdict.needed) + " needed" +
+           (together ? " together" : "");
+}
+
 /// Every row and lamp in a line each, where there is more than the one that decided.
 std::vector<Labelled> row_entries(const Findings& findings, const CheckFindings& check)
 {
@@ -145,8 +152,7 @@ std::vector<Labelled> row_entries(const Findings& findings, const CheckFindings&
             if (!applies(*verdict))
                 continue;
             if (is_first)
-                entries.push_back(
-                    {"", row.row.id + ": " + area_words(verdict->needed) + " needed"});
+                entries.push_back({"", needed_words(row, *verdict)});
             entries.push_back({"", lines[line++], true});
             is_first = false;
         }

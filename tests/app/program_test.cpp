@@ -253,3 +253,12 @@ TEST_CASE("the caution stands wherever an outcome or a table is shown", "[app]")
         CHECK(run(line, test::studies()).output.find("it does not certify") != std::string::npos);
     }
 }
+
+// Two lenses of 60 x 50 mm; the row asks 5000 mm2 on the axis of both together.
+TEST_CASE("lamps that answer together are shown together", "[app]")
+{
+    const Ran ran = run("cornerglim check rear.toml", test::studies());
+    CHECK(ran.exit_code == 0);
+    CHECK(ran.output.find("rear-together-narrow: 5000 mm2 needed together\n") != std::string::npos);
+    CHECK(ran.output.find("upper + lower  met      6000 mm2  H 0, V 0\n") != std::string::npos);
+}
