@@ -47,10 +47,9 @@ struct BecauseWord {
 };
 inline constexpr std::array because_words = {
     BecauseWord{Because::of_the_figures, "of_the_figures", ""},
-    BecauseWord{
-        Because::numerical_bounds, "numerical_bounds",
-        "the bounds of the area lie on both sides of the threshold; a smaller `feature` would "
-        "narrow them"},
+    BecauseWord{Because::numerical_bounds, "numerical_bounds",
+                "the bounds of the area lie on both sides of the threshold; a smaller "
+                "`feature` narrows sampled bounds, exact ones are as narrow as they get"},
     BecauseWord{
         Because::lens_too_small, "lens_too_small",
         "with nothing in the way the lit face would not show enough either: it is too small "

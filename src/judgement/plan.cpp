@@ -64,20 +64,41 @@ private:
 
     AskedRow ask(const RuleRow& row, const Check& check, const std::vector<LampStanding>& lamps)
     {
-        AskedRow asked{&row, {}, {}};
+        AskedRow asked{.row = &row, .lamps = {}, .together = {}};
         for (const LampStanding& lamp : lamps)
             asked.lamps.push_back(ask(row, {lamp}));
         if (row.answered_by != AnsweredBy::together)
             return asked;
-        std::vector<LampStanding> apply;
-        for (const Asked& a : asked.lamps)
-            if (!a.not_applicable && !a.lamp.twin)
-                apply.push_back(a.lamp);
-        if (apply.empty())
-            return asked;
-        complain_if_axes_differ(row, check, asked);
-        asked.together = ask(row, apply);
+        for (const auto& lamps_of_side : by_side(asked.lamps)) {
+            complain_if_axes_differ(row, check, lamps_of_side);
+            std::vector<LampStanding> together;
+            for (const Asked* lamp : lamps_of_side)
+                together.push_back(lamp->lamp);
+            asked.together.push_back(ask(row, together));
+        }
         return asked;
+    }
+
+    /// The lamps that the row speaks of, left and right; one on the median plane is on both.
+    std::vector<std::vector<const Asked*>> by_side(const std::vector<Asked>& lamps) const
+    {
+        std::vector<const Asked*> left, right, median;
+        for (const Asked& lamp : lamps) {
+            if (lamp.not_applicable)
+                continue;
+            const Side side = plan_.looks[lamp.look].side;
+            (side == Side::median ? median : side == Side::left ? left : right).push_back(&lamp);
+        }
+        std::vector<std::vector<const Asked*>> sides;
+        for (auto* side : {&left, &right}) {
+            if (side->empty())
+                continue;
+            side->insert(side->end(), median.begin(), median.end());
+            sides.push_back(*side);
+        }
+        if (sides.empty() && !median.empty())
+            sides.push_back(median);
+        return sides;
     }
 
     Asked ask(const RuleRow& row, const std::vector<LampStanding>& lamps)
@@ -141,7 +162,7 @@ private:
         look.axis = axis;
         const Direction declared = lamp.axis.value_or(axis_of(study_.vehicle, lamp.side, axis));
         look.frame = lamp_frame(study_.vehicle, study_.ground, look.side,
-                                first.twin ? across(declared) : declared);
+                                first.twin ? across(declared) : declared, axis);
         const TriangleMesh lit = scene_.lit_surface_of(first);
         look.centre_assumed = !lamp.centre;
         look.centre = !lamp.centre ? area_centroid(lit)
@@ -159,15 +180,16 @@ private:
                a.outboard.vector() == b.outboard.vector() && a.up.vector() == b.up.vector();
     }
 
-    void complain_if_axes_differ(const RuleRow& row, const Check& check, const AskedRow& asked)
+    void complain_if_axes_differ(const RuleRow& row, const Check& check,
+                                 const std::vector<const Asked*>& lamps)
     {
-        const LampFrame& first = plan_.looks[asked.lamps.front().look].frame;
-        for (const Asked& a : asked.lamps)
-            if (!a.lamp.twin && !same_frame(plan_.looks[a.look].frame, first)) {
+        const LampFrame& first = plan_.looks[lamps.front()->look].frame;
+        for (const Asked* lamp : lamps)
+            if (!same_frame(plan_.looks[lamp->look].frame, first)) {
                 complaints_.add({.file = study_.file, .line = 0, .column = 0, .byte = {}},
                                 "check `" + check.name + "`: row `" + row.id +
-                                    "` adds up the areas of lamps whose axes or sides differ",
-                                "ask lamps of one side and one reference axis together");
+                                    "` adds up the areas of lamps whose axes differ",
+                                "ask lamps of one reference axis together");
                 return;
             }
     }
@@ -203,8 +225,8 @@ private:
                 for (Asked& asked : row.lamps)
                     if (!asked.not_applicable)
                         act(asked);
-                if (row.together)
-                    act(*row.together);
+                for (Asked& asked : row.together)
+                    act(asked);
             }
     }
 

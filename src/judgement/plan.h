@@ -20,7 +20,8 @@ struct Asked {
 struct AskedRow {
     const RuleRow* row = nullptr;
     std::vector<Asked> lamps;
-    std::optional<Asked> together;
+    /// Where the row lets lamps answer together: one a side of the vehicle.
+    std::vector<Asked> together;
 };
 
 struct AskedCheck {

@@ -79,8 +79,8 @@ void Eyes::settle(Plan& plan, const Workers& workers) const
         for (const AskedRow& row : check.rows) {
             for (const Asked& asked : row.lamps)
                 settle(*row.row, asked, plan, workers);
-            if (row.together)
-                settle(*row.row, *row.together, plan, workers);
+            for (const Asked& asked : row.together)
+                settle(*row.row, asked, plan, workers);
         }
 }
 

@@ -12,6 +12,13 @@ namespace glim {
 
 namespace {
 
+/// Each side of the vehicle must have its answer: the worse one stands, the first among equals.
+void keep_worse(std::optional<LampVerdict>& kept, LampVerdict other)
+{
+    if (!kept || std::pair(other.outcome, other.margin) < std::pair(kept->outcome, kept->margin))
+        kept = std::move(other);
+}
+
 CheckFindings judge(const AskedCheck& asked, const std::vector<LampLook>& looks)
 {
     CheckFindings check;
@@ -28,8 +35,8 @@ CheckFindings judge(const AskedCheck& asked, const std::vector<LampLook>& looks)
         RowFindings findings{.row = *row.row, .lamps = {}, .together = {}};
         for (const Asked& lamp : row.lamps)
             findings.lamps.push_back(verdict_of(*row.row, lamp, looks[lamp.look]));
-        if (row.together)
-            findings.together = verdict_of(*row.row, *row.together, looks[row.together->look]);
+        for (const Asked& side : row.together)
+            keep_worse(findings.together, verdict_of(*row.row, side, looks[side.look]));
         check.rows.push_back(std::move(findings));
     }
     answer_from_rows(check, *asked.table, looks);
@@ -38,7 +45,9 @@ CheckFindings judge(const AskedCheck& asked, const std::vector<LampLook>& looks)
 
 } // namespace
 
-Session::Session(Study study) : study_(std::move(study)), scene_(study_) {}
+Session::Session(Study study) : study_(std::move(study)), drawn_lamps_(study_.lamps), scene_(study_)
+{
+}
 
 std::vector<std::size_t> Session::all_checks() const
 {
@@ -61,6 +70,11 @@ void Session::place(LampId lamp, const Placement& placement)
 {
     for (const SurfaceId surface : study_.lamps[lamp].emits)
         scene_.place(surface, placement);
+    const Lamp& drawn = drawn_lamps_[lamp];
+    if (drawn.centre)
+        study_.lamps[lamp].centre = placement(*drawn.centre);
+    if (drawn.axis)
+        study_.lamps[lamp].axis = placement(*drawn.axis);
 }
 
 Findings Session::check(std::span<const std::size_t> checks, Angle step,

@@ -24,7 +24,7 @@ public:
     void replace(SurfaceId surface, TriangleMesh mesh); ///< vehicle frame, mm
     /// Vehicle frame from where the surface was drawn.
     void place(SurfaceId surface, const Placement& placement);
-    /// The same for all that the lamp emits with.
+    /// The same for all that the lamp emits with, its declared centre and axis.
     void place(LampId lamp, const Placement& placement);
 
     /// Judges these checks (places in Study::checks), looking every `step`. Throws InputError where
@@ -33,6 +33,7 @@ public:
 
 private:
     Study study_;
+    Slots<LampId, Lamp> drawn_lamps_;
     PreparedScene scene_;
 };
 

@@ -7,6 +7,12 @@ namespace glim {
 
 namespace {
 
+/// Neighbours along the grid, with nothing but field between them.
+bool adjoin(const Bearing& a, const Bearing& b, const Field& field)
+{
+    return field.holds({(a.h + b.h) / 2, (a.v + b.v) / 2});
+}
+
 /// The grid lines that a verdict's directions stand on.
 struct Lines {
     std::vector<Angle> hs, vs;
@@ -45,12 +51,33 @@ void extend(UncoveredRange& range, const DirectionVerdict& d, const LampLook& lo
     ++range.directions;
 }
 
+/// By places of its lines: V, then H.
+using OpenDirection = std::pair<std::pair<int, int>, const DirectionVerdict*>;
+using OpenDirections = std::map<std::pair<int, int>, const DirectionVerdict*>;
+
+/// Moves the up to eight neighbours of `here` out of `open`.
+std::vector<OpenDirection> take_neighbours(const OpenDirection& here, OpenDirections& open,
+                                           const Field& field, const LampLook& look)
+{
+    std::vector<OpenDirection> taken;
+    for (int v = -1; v <= 1; ++v)
+        for (int h = -1; h <= 1; ++h) {
+            const auto found = open.find({here.first.first + v, here.first.second + h});
+            if (found == open.end() ||
+                !adjoin(look.toward[here.second->at], look.toward[found->second->at], field))
+                continue;
+            taken.emplace_back(*found);
+            open.erase(found);
+        }
+    return taken;
+}
+
 } // namespace
 
 std::vector<UncoveredRange> uncovered_ranges(const LampVerdict& verdict, const LampLook& look)
 {
     const Lines lines(verdict, look);
-    std::map<std::pair<int, int>, const DirectionVerdict*> open;
+    OpenDirections open;
     for (const DirectionVerdict& d : verdict.directions)
         if (d.outcome != Outcome::met)
             open[lines.place_of(look.toward[d.at])] = &d;
@@ -58,18 +85,14 @@ std::vector<UncoveredRange> uncovered_ranges(const LampVerdict& verdict, const L
     std::vector<UncoveredRange> ranges;
     while (!open.empty()) {
         UncoveredRange range;
-        std::vector pending = {open.begin()->first};
+        std::vector<OpenDirection> pending = {*open.begin()};
+        open.erase(open.begin());
         while (!pending.empty()) {
-            const auto place = pending.back();
+            const OpenDirection here = pending.back();
             pending.pop_back();
-            const auto found = open.find(place);
-            if (found == open.end())
-                continue;
-            extend(range, *found->second, look);
-            open.erase(found);
-            for (int v = -1; v <= 1; ++v)
-                for (int h = -1; h <= 1; ++h)
-                    pending.emplace_back(place.first + v, place.second + h);
+            extend(range, *here.second, look);
+            for (const OpenDirection& next : take_neighbours(here, open, verdict.field, look))
+                pending.push_back(next);
         }
         ranges.push_back(range);
     }

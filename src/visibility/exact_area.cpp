@@ -191,6 +191,8 @@ ExactArea left_of(const Projected& facet, const std::vector<Projected>& obstacle
             covers.push_back(std::move(cover));
     }
     const std::array flat = facet.flat();
+    if (covers.empty())
+        return {uncovered_area(flat, covers), Area{}}; // closed form: no grid comes into it
     return {uncovered_area(flat, covers),
             square_millimetres(perimeter(flat) * double(covers.size() + 1) * polygon_grid_mm)};
 }

@@ -1,6 +1,9 @@
 #include "visibility/prepared_scene.h"
 
+#include "geometry/weld.h"
+
 #include <algorithm>
+#include <set>
 
 namespace glim {
 
@@ -26,18 +29,17 @@ void append(TriangleMesh& to, const TriangleMesh& from)
         to.facets.push_back({f[0] + shift, f[1] + shift, f[2] + shift});
 }
 
-/// Whether any corner of `mesh` rises above the plane of any lit facet by more than `touch`. If
-/// none does, nothing of it can hide any lit point from any side that the facet faces.
-bool rises_above(const TriangleMesh& mesh, const TriangleMesh& lit, Length touch)
+/// Files repeat faces. Two lit faces in one place send light once, whichever way the second is
+/// wound.
+TriangleMesh each_facet_once(const TriangleMesh& mesh)
 {
-    for (std::size_t f = 0; f < lit.facets.size(); ++f) {
-        const Vector area = area_vector(lit, f);
-        const double level = area.dot(lit.corner(f, 0)) + in_mm(touch) * area.norm();
-        for (const Point& p : mesh.points)
-            if (area.dot(p) > level)
-                return true;
-    }
-    return false;
+    TriangleMesh once = welded(mesh);
+    std::set<Facet> known;
+    std::erase_if(once.facets, [&](Facet facet) {
+        std::sort(facet.begin(), facet.end());
+        return !known.insert(facet).second;
+    });
+    return once;
 }
 
 } // namespace
@@ -122,23 +124,22 @@ TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
     TriangleMesh lit;
     for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
         append(lit, placed(bodies_[s].mesh, placement_of({s, lamp.twin})));
-    return lit;
+    return each_facet_once(lit);
 }
 
 LampView PreparedScene::view_of(const LampStanding& lamp, const Sampling& sampling) const
 {
     const TriangleMesh lit = lit_surface_of(lamp);
     const std::vector<Standing> all = obstacles_of(lamp);
-    // Only the lamp's own housing came with it, not its twin's on the other side.
     std::vector<Standing> approved;
     std::copy_if(all.begin(), all.end(), std::back_inserter(approved), [&](const Standing& s) {
-        return s.twin == lamp.twin && approved_with(s.surface, lamp.lamp);
-    });
-    const bool can_hide = std::any_of(approved.begin(), approved.end(), [&](const Standing& s) {
-        return rises_above(placed(bodies_[s.surface].mesh, placement_of(s)), lit, sampling.touch);
+        // Only the lamp's own housing came with it, not its twin's on the other side.
+        const bool own =
+            s.twin == lamp.twin || study_.surfaces[s.surface].mirror == MirrorRule::straddles;
+        return own && approved_with(s.surface, lamp.lamp);
     });
     return {LitLattice(placed(lit, Placement::shift(-origin_)), sampling.feature), caster_of(all),
-            caster_of(approved), sampling.touch, can_hide};
+            caster_of(approved), sampling.touch};
 }
 
 ExactView PreparedScene::exact_view_of(const LampStanding& lamp, Length touch) const

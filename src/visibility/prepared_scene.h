@@ -33,7 +33,7 @@ public:
     std::vector<Standing> obstacles_of(const LampStanding& lamp) const;
     LampView view_of(const LampStanding& lamp, const Sampling& sampling) const;
     ExactView exact_view_of(const LampStanding& lamp, Length touch) const;
-    /// The lit surface in the vehicle frame.
+    /// The lit surface in the vehicle frame; facets that a file repeats are there once.
     TriangleMesh lit_surface_of(const LampStanding& lamp) const;
 
     /// Whether every surface that could tell left from right has a twin, so that a mirrored lamp

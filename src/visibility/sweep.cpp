@@ -28,8 +28,6 @@ double expected_error_mm2(const LitLook::Shares& shares, Length pitch)
 double approved_mm2(const LampView& view, const LitLook& look,
                     const std::vector<std::uint8_t>& hidden)
 {
-    if (!view.approved_can_hide)
-        return look.bare_mm2();
     const auto hidden_at_approval = look.hidden_by(view.approved, &hidden);
     if (!any(hidden_at_approval))
         return look.bare_mm2();

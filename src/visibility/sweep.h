@@ -14,8 +14,6 @@ struct LampView {
     Caster all;      ///< everything that blocks this lamp, its own lit faces' backs included
     Caster approved; ///< the lamp itself and what was approved with it: a part of `all`
     Length touch;
-    /// Whether anything in `approved` stands before the lit face at all; if not, it is not asked.
-    bool approved_can_hide = true;
 };
 
 /// The areas toward one direction. Pure: the same answer in any thread.

@@ -183,8 +183,75 @@ TEST_CASE("a union adds the areas of lamps of one axis, and only there", "[judge
     CHECK(in_mm2(f.checks.front().deciding_verdict().least_visible) == Approx(3200));
     CHECK(f.looks[f.checks.front().deciding_verdict().look].name == "indicator + second");
 
-    study.lamps[LampId{1}].side = Side::right; // +H now means the other way
-    CHECK_THROWS_AS(check_study(asking(study, {row})), InputError);
+    Study turned_axis = study;
+    turned_axis.lamps[LampId{1}].axis = Direction::along({1, 0.2, 0});
+    CHECK_THROWS_AS(check_study(asking(turned_axis, {row})), InputError);
+
+    // One on each side: no side has 3000 mm2.
+    study.lamps[LampId{1}].side = Side::right;
+    CHECK(check_study(asking(study, {row})).checks.front().outcome == Outcome::not_met);
+}
+
+TEST_CASE("lamps on both sides do not answer for each other", "[judgement]")
+{
+    Study study = lamp_behind(moved(plate(Point::Zero(), 60, 40), {0, 600, 0}),
+                              {wall(40, -700, -500, -100, 100)});
+    add_lamp(study, "right one", moved(plate(Point::Zero(), 60, 40), {0, -600, 0}));
+    study.lamps[LampId{1}].side = Side::right;
+    const RuleRow row = area_row("ahead", rectangle(0, 0, 0, 0), 1000);
+    const Findings f = check_study(asking(study, {row}));
+    CHECK(f.checks.front().outcome == Outcome::not_met);
+    CHECK(f.looks[f.checks.front().deciding_verdict().look].name == "right one");
+}
+
+TEST_CASE("lamps that answer together do so on either side", "[judgement]")
+{
+    Study study = lamp_behind(moved(plate(Point::Zero(), 60, 40), {0, 600, 0}),
+                              {wall(40, -700, -500, -100, 100)});
+    study.surfaces[SurfaceId{0}].mirror = MirrorRule::yes;
+    study.lamps[LampId{0}].paired = true;
+    RuleRow row = area_row("ahead", rectangle(0, 0, 0, 0), 1000);
+    row.answered_by = AnsweredBy::together;
+    CHECK(check_study(asking(study, {row})).checks.front().outcome == Outcome::not_met);
+}
+
+TEST_CASE("a lamp that a row passes over does not answer for one that it speaks to", "[judgement]")
+{
+    Study study = lamp_alone(plate(Point::Zero(), 45, 40));
+    add_lamp(study, "position", moved(plate(Point::Zero(), 60, 40), {0, 300, 0}));
+    study.lamps[LampId{1}].function = LampFunction::front_position;
+    RuleRow axis = area_row("axis", rectangle(0, 0, 0, 0), 2200);
+    axis.functions = {LampFunction::front_indicator};
+    const RuleRow field = area_row("field", rectangle(-10, 10, 0, 0), 1250);
+    CHECK(check_study(asking(study, {axis, field})).checks.front().outcome == Outcome::not_met);
+}
+
+TEST_CASE("a lit face that the file repeats shines once", "[judgement]")
+{
+    const TriangleMesh once = plate(Point::Zero(), 40, 30);
+    const Findings f = check_study(asking(lamp_alone(joined(once, turned_over(once))),
+                                          {area_row("ahead", rectangle(0, 0, 0, 0), 1250)}));
+    CHECK(only_verdict(f).outcome == Outcome::not_met);
+    CHECK(in_mm2(only_verdict(f).least_visible) == Approx(1200));
+}
+
+TEST_CASE("an area equal to the threshold meets it wherever the lamp stands", "[judgement]")
+{
+    for (const Vector& away : {Vector(0, 0, 0), Vector(711.3, 302.7, -33.1)})
+        CHECK(check_study(asking(lamp_alone(moved(plate(Point::Zero(), 55, 40), away)),
+                                 {area_row("ahead", rectangle(0, 0, 0, 0), 2200)}))
+                  .checks.front()
+                  .outcome == Outcome::met);
+}
+
+TEST_CASE("sectors with no field between them are told apart where they fail", "[judgement]")
+{
+    RuleRow row = area_row("sectors", rectangle(-45, -30, 0, 0), 5000);
+    row.field.rectangles.push_back(rectangle(30, 45, 0, 0));
+    const Findings f = check_study(asking(lamp_alone(plate(Point::Zero(), 60, 40)), {row}));
+    REQUIRE(only_verdict(f).uncovered.size() == 2);
+    CHECK(only_verdict(f).uncovered[0].h_most == degrees(-30));
+    CHECK(only_verdict(f).uncovered[1].h_least == degrees(30));
 }
 
 TEST_CASE("a low lamp is spared the lower part of the field", "[judgement]")
