@@ -135,7 +135,7 @@ std::vector<Labelled> not_asked(const Findings& findings, const RowFindings& row
 
 std::string needed_words(const RowFindings& row, const LampVerdict& verdict)
 {
-    const bool together = row.row.answered_by == AnsweredBy::union_;
+    const bool together = row.row.answered_by == AnsweredBy::together;
     return row.row.id + ": " + area_words(verdict.needed) + " needed" +
            (together ? " together" : "");
 }
