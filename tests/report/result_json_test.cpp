@@ -1,3 +1,4 @@
+#include "machine/temporary_folder.h"
 #include "report/made_findings.h"
 #include "report/result_json.h"
 
@@ -93,4 +94,32 @@ TEST_CASE("results carry the caution, the command, meshes and warnings", "[repor
     CHECK(json["study"] == "made.toml");
     CHECK(json["meshes"][0]["health"]["facets"] == 12);
     CHECK(json["warnings"][0]["place"] == "made.toml:3:1");
+}
+
+namespace {
+
+template <class Words, class Row>
+nlohmann::json words_of_column(const Words& words, std::string_view Row::*column)
+{
+    nlohmann::json all = nlohmann::json::array();
+    for (const Row& row : words)
+        all.push_back(std::string(row.*column));
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("the schema knows every word that the results may use", "[report]")
+{
+    const nlohmann::json types = nlohmann::json::parse(
+        test::read(std::string(GLIM_SOURCE_DIR) + "/docs/result.schema.json"))["$defs"];
+    CHECK(types["outcome"]["enum"] == words_of_column(outcome_words, &OutcomeWord::key));
+    CHECK(types["because"]["enum"] == words_of_column(because_words, &BecauseWord::key));
+    CHECK(types["provenance"]["enum"] == words_of_column(provenance_words, &ProvenanceWord::key));
+    CHECK(types["function"]["enum"] == words_of_column(function_words, &FunctionWord::key));
+    CHECK(types["axis"]["enum"] == words_of_column(axis_words, &AxisWord::word));
+    CHECK(types["row"]["properties"]["answered_by"]["enum"] ==
+          words_of_column(answered_by_words, &AnsweredByWord::key));
+    CHECK(types["look"]["properties"]["side"]["enum"] ==
+          words_of_column(side_words, &SideWord::word));
 }

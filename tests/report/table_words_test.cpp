@@ -49,7 +49,7 @@ Row inboard: A made row
   only where   overall width below 2032 mm
   relaxed to   45 deg inboard to 45 deg outboard, 5 down to 15 up, where height of the lamp's centre
                below 750 mm
-               read in the published text; the text
+               read in the source named; the text
   source       second-hand: check the edition; a quotation, clause 4
 
 This informs; it does not certify. The lighting regulation in force, local codes and a homologation
