@@ -148,6 +148,10 @@ RuleRow read_row(TableReader& table, const std::string& id)
     row.criterion = read_criterion(table);
     if (const auto* parts = table.row_of("approved_parts", parts_words, &PartsWord::word))
         row.approved_parts = parts->parts;
+    if (row.approved_parts == ApprovedParts::ignored)
+        table.complain("approved_parts",
+                       "an area with the lamp's approved parts ignored is not measured",
+                       "write \"counted\", which is the cautious reading, or leave the key out");
     read_answered_by(table, row);
     table.complain_of_unknown_keys();
     return row;

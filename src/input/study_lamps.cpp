@@ -2,11 +2,18 @@
 
 #include "input/study_section.h"
 
+#include "units/trig.h"
 #include <algorithm>
+
+#include <cmath>
 
 namespace glim {
 
 namespace {
+
+/// A reference axis is level within 3 degrees; what is steeper than this was meant otherwise, and H
+/// could not be counted from it.
+constexpr Angle steepest_axis = degrees(45);
 
 std::optional<Direction> named_axis(TableReader& table, Side side, const Vehicle& vehicle)
 {
@@ -31,8 +38,14 @@ std::optional<Direction> read_axis(TableReader& table, Side side, const Vehicle&
     const std::optional<Vector> axis = table.vector("axis");
     if (!axis)
         return std::nullopt;
-    if (axis->norm() > 0)
-        return Direction::along(*axis);
+    if (axis->norm() > 0) {
+        const Direction direction = Direction::along(*axis);
+        if (std::abs(direction.dot(vehicle.up)) <= sin(steepest_axis))
+            return direction;
+        table.complain("axis", "`axis` of " + table.words() + " points up or down",
+                       "write the way the lamp shines: [x, y, z] within 45 degrees of level");
+        return std::nullopt;
+    }
     table.complain("axis", "`axis` of " + table.words() + " has no length",
                    "write a direction, such as [-1, 0, 0]");
     return std::nullopt;

@@ -110,7 +110,7 @@ struct ProvenanceWord {
     std::string_view words; ///< for people
 };
 inline constexpr std::array provenance_words = {
-    ProvenanceWord{Provenance::read, "read", "read in the published text"},
+    ProvenanceWord{Provenance::read, "read", "read in the source named"},
     ProvenanceWord{Provenance::second_hand, "second-hand", "second-hand: check the edition"},
     ProvenanceWord{Provenance::memory, "memory", "from memory: not verified"},
 };

@@ -108,7 +108,7 @@ std::vector<Labelled> rule_entries(const RuleTable& table)
     return entries;
 }
 
-/// "6 rows: 2 read in the published text, 4 from memory: not verified"
+/// "6 rows: 2 read in the source named, 4 from memory: not verified"
 std::string provenance_counts(const RuleTable& table)
 {
     std::string words;

@@ -29,7 +29,8 @@ struct TakenArea {
     Area jointly; ///< others are in the way there too
 };
 
-/// By lattice corners, each standing for a third of its cells: precise to about a cell along edges.
+/// By lattice corners, scaled so that all of them together stand for what is hidden. How a hidden
+/// area divides among several parts is precise to about a cell along their rims.
 std::vector<TakenArea> taken_toward(const LampView& view, const Direction& toward);
 
 } // namespace glim

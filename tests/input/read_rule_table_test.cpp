@@ -22,7 +22,7 @@ axis = "rearward"
 field = { h = [-45, 80], v = [-15, 10] }
 when = [{ quantity = "overall_width", at_least = 1300, below = 2032 }]
 criterion = { kind = "least_area", mm2 = 1250 }
-approved_parts = "ignored"
+approved_parts = "counted"
 answered_by = "each"
 
 [[row.relaxed]]
@@ -68,7 +68,7 @@ TEST_CASE("a requirement table is read as it is written", "[input]")
     CHECK(row.when.at(0).at_least == millimetres(1300));
     CHECK(row.when.at(0).below == millimetres(2032));
     CHECK(std::get<LeastArea>(row.criterion).area == square_millimetres(1250));
-    CHECK(row.approved_parts == ApprovedParts::ignored);
+    CHECK(row.approved_parts == ApprovedParts::counted);
     CHECK(row.answered_by == AnsweredBy::each);
     CHECK(table.rule("all")->combine == Combine::any_of);
 }

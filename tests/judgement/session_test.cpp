@@ -111,7 +111,7 @@ TEST_CASE("the surface in the way is named with the area it takes", "[judgement]
     REQUIRE(v.blockers.size() == 1);
     CHECK(v.blockers[0].surface == "obstacle 1");
     // A third of the lens at 45 degrees; corners stand for a third of their cells.
-    CHECK(in_mm2(v.blockers[0].alone_at_worst) == Approx(2400 * cos(degrees(45)) / 3).margin(40));
+    CHECK(in_mm2(v.blockers[0].alone_at_worst) == Approx(2400 * cos(degrees(45)) / 3).margin(2));
     CHECK(in_mm2(v.blockers[0].jointly_at_worst) == 0);
     CHECK(v.blockers[0].mean_alone > Area{});
 }
