@@ -26,14 +26,20 @@ Outcome worst_outcome(const std::vector<DirectionVerdict>& directions)
     return worst;
 }
 
+/// Areas closer than this are the same: which of two such directions is worse would be noise.
+constexpr Area same_area = square_millimetres(0.01);
+
 /// The least visible area; the first among equals.
 std::size_t worst_direction(const std::vector<DirectionVerdict>& directions, const LampLook& look)
 {
-    const auto least = std::min_element(directions.begin(), directions.end(),
-                                        [&](const DirectionVerdict& a, const DirectionVerdict& b) {
-                                            return look.visible(a.at) < look.visible(b.at);
-                                        });
-    return static_cast<std::size_t>(least - directions.begin());
+    Area least = look.visible(directions.front().at);
+    for (const DirectionVerdict& d : directions)
+        least = std::min(least, look.visible(d.at));
+    const auto first =
+        std::find_if(directions.begin(), directions.end(), [&](const DirectionVerdict& d) {
+            return look.visible(d.at) <= least + same_area;
+        });
+    return static_cast<std::size_t>(first - directions.begin());
 }
 
 Coverage coverage_of(const std::vector<DirectionVerdict>& directions)

@@ -55,9 +55,9 @@ std::string demand_words(const LampVerdict& verdict, const LampLook& look)
 std::string least_words(const LampVerdict& verdict, const LampLook& look)
 {
     const std::size_t at = worst_at(verdict);
-    return area_words(verdict.least_visible) + ", " + margin_words(verdict.margin) + "; " +
-           area_words(look.seen[at].lens) + " with nothing in the way (" +
-           precision_words(look, at) + ")";
+    return area_words(verdict.least_visible) + " (" + precision_words(look, at) + "), " +
+           margin_words(verdict.margin) + "; with nothing in the way " +
+           area_words(look.seen[at].lens);
 }
 
 std::string worst_words(const LampVerdict& verdict, const LampLook& look)

@@ -14,7 +14,7 @@ namespace glim {
 /// "at least 1250 mm2 in view, 45 deg inboard, 15 deg down to 15 deg up"
 std::string demand_words(const LampVerdict& verdict, const LampLook& look);
 
-/// "712.3 mm2, 537.7 mm2 too little, of 2310 mm2 with nothing in the way (exact)"
+/// "712.3 mm2 (exact), 537.7 mm2 too little; with nothing in the way 2310 mm2"
 std::string least_words(const LampVerdict& verdict, const LampLook& look);
 
 /// "45 deg inboard, 10 deg up (H -45, V 10)"

@@ -13,7 +13,7 @@ TEST_CASE("the summary says all of a check in plain words", "[report]")
 NOT MET  across
   rule           made, both: both rows
   asks           at least 1250 mm2 in view, 45 to 40 deg inboard, level
-  least in view  700.2 mm2, 549.8 mm2 too little; 2000 mm2 with nothing in the way (exact)
+  least in view  700.2 mm2 (exact), 549.8 mm2 too little; with nothing in the way 2000 mm2
   seen from      45 deg inboard, level (H -45, V 0)
   passes         0 of 2 directions
   not covered    45 to 40 deg inboard, level: 2 directions, as little as 700.2 mm2 in view
