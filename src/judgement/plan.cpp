@@ -53,6 +53,7 @@ private:
     std::vector<LampStanding> standings_of(const Check& check) const
     {
         std::vector<LampStanding> all;
+        all.reserve(2 * check.lamps.size());
         for (const LampId lamp : check.lamps)
             all.push_back({lamp, false});
         if (!scene_.is_symmetric())

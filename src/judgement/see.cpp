@@ -11,6 +11,7 @@ Eyes::Eyes(const PreparedScene& scene, const Plan& plan, const Sampling& samplin
 {
     for (const std::vector<LampStanding>& standings : plan.standings) {
         std::vector<Eye> eyes;
+        eyes.reserve(standings.size());
         for (const LampStanding& lamp : standings)
             eyes.push_back({scene.view_of(lamp, sampling),
                             scene.exact_view_of(lamp, sampling.touch), scene.obstacles_of(lamp)});

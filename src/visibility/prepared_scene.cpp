@@ -114,6 +114,7 @@ Placement PreparedScene::scene_placement_of(const Standing& standing) const
 Caster PreparedScene::caster_of(const std::vector<Standing>& standings) const
 {
     std::vector<PlacedPart> parts;
+    parts.reserve(standings.size());
     for (const Standing& s : standings)
         parts.push_back({bodies_[s.surface].part, scene_placement_of(s)});
     return Caster(std::move(parts));
