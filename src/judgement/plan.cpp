@@ -3,6 +3,7 @@
 #include "judgement/lamp_frame.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace glim {
 
@@ -52,14 +53,18 @@ private:
     /// Mirror images are looked at only where they might see something else.
     std::vector<LampStanding> standings_of(const Check& check) const
     {
-        std::vector<LampStanding> all;
-        all.reserve(2 * check.lamps.size());
-        for (const LampId lamp : check.lamps)
-            all.push_back({lamp, false});
-        if (!scene_.is_symmetric())
-            for (const LampId lamp : check.lamps)
-                if (study_.lamps[lamp].paired)
-                    all.push_back({lamp, true});
+        std::vector<LampStanding> all(check.lamps.size());
+        std::transform(check.lamps.begin(), check.lamps.end(), all.begin(), [](LampId lamp) {
+            return LampStanding{lamp, false};
+        });
+        if (scene_.is_symmetric())
+            return all;
+        std::vector<LampStanding> twins;
+        std::copy_if(all.begin(), all.end(), std::back_inserter(twins),
+                     [&](const LampStanding& l) { return study_.lamps[l.lamp].paired; });
+        for (LampStanding& twin : twins)
+            twin.twin = true;
+        all.insert(all.end(), twins.begin(), twins.end());
         return all;
     }
 

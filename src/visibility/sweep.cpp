@@ -82,7 +82,8 @@ std::vector<TakenArea> taken_toward(const LampView& view, const Direction& towar
         std::accumulate(corners.areas_mm2.begin(), corners.areas_mm2.end(), 0.0);
     // Corners stand for whole cells along the rim; together they may take what is hidden, no more.
     const double scale =
-        all_corners > 0 ? (look.bare_mm2() - look.shares(view.all, hidden).seen()) / all_corners : 0;
+        all_corners > 0 ? (look.bare_mm2() - look.shares(view.all, hidden).seen()) / all_corners
+                        : 0;
     const PartSets sets = view.all.every_hit(toward, corners.starts);
     std::vector<TakenArea> taken(view.all.part_count());
     std::vector<std::size_t> met;
