@@ -78,6 +78,7 @@ private:
         for (const auto& lamps_of_side : by_side(asked.lamps)) {
             complain_if_axes_differ(row, check, lamps_of_side);
             std::vector<LampStanding> together;
+            together.reserve(lamps_of_side.size());
             for (const Asked* lamp : lamps_of_side)
                 together.push_back(lamp->lamp);
             asked.together.push_back(ask(row, together));
