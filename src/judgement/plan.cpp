@@ -204,23 +204,25 @@ private:
     /// Directions of all rows become one sorted list a look, and rows point into it.
     void number_directions()
     {
-        for_each_asked([&](Asked& asked) {
-            const DirectionGrid grid = grid_of(asked.field, step_);
+        std::vector<DirectionGrid> grids; // one an asked lamp, in the order of for_each_asked
+        for_each_asked([&](const Asked& asked) {
+            grids.push_back(grid_of(asked.field, step_));
             auto& toward = plan_.looks[asked.look].toward;
-            toward.insert(toward.end(), grid.nodes.begin(), grid.nodes.end());
+            toward.insert(toward.end(), grids.back().nodes.begin(), grids.back().nodes.end());
         });
         for (LampLook& look : plan_.looks) {
             std::sort(look.toward.begin(), look.toward.end(), before);
             look.toward.erase(std::unique(look.toward.begin(), look.toward.end()),
                               look.toward.end());
         }
+        auto grid = grids.begin();
         for_each_asked([&](Asked& asked) {
-            const DirectionGrid grid = grid_of(asked.field, step_);
             const auto& toward = plan_.looks[asked.look].toward;
-            for (const Bearing& b : grid.nodes)
+            for (const Bearing& b : grid->nodes)
                 asked.at.push_back(static_cast<std::size_t>(
                     std::lower_bound(toward.begin(), toward.end(), b, before) - toward.begin()));
-            asked.weights = grid.weights;
+            asked.weights = std::move(grid->weights);
+            ++grid;
         });
     }
 
