@@ -137,7 +137,7 @@ std::optional<double> share_against(const TriangleMesh& mesh, const Direction& t
 
 std::optional<Direction> lit_way(const Lamp& lamp, const Vehicle& vehicle)
 {
-    const Direction outboard = lamp.side == Side::right ? -vehicle.left() : vehicle.left();
+    const Direction outboard = vehicle.outboard(lamp.side);
     switch (lamp.function) {
     // Counted from the rearward axis, and yet its lens looks sideways.
     case LampFunction::side_indicator:

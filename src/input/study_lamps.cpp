@@ -25,7 +25,7 @@ std::optional<Direction> named_axis(TableReader& table, Side side, const Vehicle
     if (row->axis == ReferenceAxis::rearward)
         return -vehicle.forward;
     if (side != Side::median)
-        return side == Side::left ? vehicle.left() : -vehicle.left();
+        return vehicle.outboard(side);
     table.complain("axis", "a lamp on the median plane has no outboard side",
                    "write \"forward\", \"rearward\" or [x, y, z]");
     return std::nullopt;

@@ -2,15 +2,6 @@
 
 namespace glim {
 
-namespace {
-
-Direction outboard_of(const Vehicle& vehicle, Side side)
-{
-    return side == Side::right ? -vehicle.left() : vehicle.left();
-}
-
-} // namespace
-
 LampFrame lamp_frame(const Vehicle& vehicle, const Ground& ground, Side side, const Direction& axis,
                      ReferenceAxis counted_from)
 {
@@ -18,7 +9,7 @@ LampFrame lamp_frame(const Vehicle& vehicle, const Ground& ground, Side side, co
     const Direction forward = Direction::along(axis.vector() - axis.dot(up) * up);
     const Direction across = Direction::along(up.cross(forward.vector()));
     const Direction positive_h =
-        counted_from == ReferenceAxis::outboard ? vehicle.forward : outboard_of(vehicle, side);
+        counted_from == ReferenceAxis::outboard ? vehicle.forward : vehicle.outboard(side);
     const bool agrees = across.dot(positive_h) > 0;
     return {forward, agrees ? across : -across, ground.up};
 }
@@ -33,7 +24,7 @@ Direction axis_of(const Vehicle& vehicle, Side side, ReferenceAxis axis)
     case ReferenceAxis::outboard:
         break;
     }
-    return outboard_of(vehicle, side);
+    return vehicle.outboard(side);
 }
 
 Side other(Side side)

@@ -17,6 +17,8 @@ struct Vehicle {
 
     /// As seated: up x forward.
     Direction left() const;
+    /// Away from the median plane on that side; on the plane itself to the left.
+    Direction outboard(Side side) const;
     Placement across_median() const;
     /// How far to the left of the median plane; negative on the right.
     Length lateral(const Point& p) const;
