@@ -70,7 +70,7 @@ std::optional<Warning> doubt_ground(const Study& study, const std::vector<Point>
     std::vector<double> heights;
     heights.reserve(points.size());
     for (const Point& p : points)
-        heights.push_back(in_mm(study.ground.height_of(p)));
+        heights.push_back(in_mm(study.grounds.front().ground.height_of(p)));
     const auto low = heights.begin() + static_cast<std::ptrdiff_t>(strays * heights.size());
     std::nth_element(heights.begin(), low, heights.end());
     if (*low >= 0)
@@ -147,7 +147,7 @@ std::optional<Warning> doubt_axis(const Study& study, const Lamp& lamp, const Pl
 {
     if (!lamp.axis)
         return std::nullopt;
-    const Angle tilt = arc_sine(lamp.axis->dot(study.ground.up));
+    const Angle tilt = arc_sine(lamp.axis->dot(study.grounds.front().ground.up));
     if (std::abs(in_degrees(tilt)) <= in_degrees(axis_tilt))
         return std::nullopt;
     return Warning{

@@ -113,10 +113,9 @@ Study read_study(const std::filesystem::path& file)
     study.file = file.string();
     read_heading(top, study);
     const std::optional<Vehicle> vehicle = read_vehicle(top);
-    const std::optional<GroundInState> ground = read_ground(top, vehicle);
+    const std::optional<GroundState> ground = read_ground(top, vehicle);
     study.vehicle = vehicle.value_or(Vehicle{});
-    study.ground = ground ? ground->ground : Ground{};
-    study.ground_state = ground ? ground->state : "";
+    study.grounds.push_back(ground.value_or(GroundState{}));
     NameBook lamp_names("lamp");
     read_bodies(top, vehicle, folder, lamp_names, study);
     read_checks(top, vehicle, folder, lamp_names, study);

@@ -93,7 +93,7 @@ std::optional<Vehicle> read_vehicle(TableReader& study)
     return vehicle;
 }
 
-std::optional<GroundInState> read_ground(TableReader& study, const std::optional<Vehicle>& vehicle)
+std::optional<GroundState> read_ground(TableReader& study, const std::optional<Vehicle>& vehicle)
 {
     study.demand("ground", "add [ground] with its state and its height or axles");
     std::optional<TableReader> table = study.table("ground", "[ground]");
@@ -106,7 +106,7 @@ std::optional<GroundInState> read_ground(TableReader& study, const std::optional
     finish_section(*table, "ground");
     if (!ground || !state)
         return std::nullopt;
-    return GroundInState{*ground, load_states[*state]};
+    return GroundState{load_states[*state], *ground};
 }
 
 } // namespace glim

@@ -10,12 +10,7 @@ namespace glim {
 /// Reads [vehicle]. Nothing if its axes or its modelled side are not known.
 std::optional<Vehicle> read_vehicle(TableReader& study);
 
-struct GroundInState {
-    Ground ground;
-    std::string state; ///< "unladen", "curb" or "design"
-};
-
 /// Reads [ground]. Nothing if it is not known where the ground is.
-std::optional<GroundInState> read_ground(TableReader& study, const std::optional<Vehicle>& vehicle);
+std::optional<GroundState> read_ground(TableReader& study, const std::optional<Vehicle>& vehicle);
 
 } // namespace glim

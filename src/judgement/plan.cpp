@@ -168,14 +168,14 @@ private:
         look.twin_is_alike = lamp.paired && scene_.is_symmetric();
         look.axis = axis;
         const Direction declared = lamp.axis.value_or(axis_of(study_.vehicle, lamp.side, axis));
-        look.frame = lamp_frame(study_.vehicle, study_.ground, look.side,
+        look.frame = lamp_frame(study_.vehicle, study_.grounds.front().ground, look.side,
                                 first.twin ? across(declared) : declared, axis);
         const TriangleMesh lit = scene_.lit_surface_of(first);
         look.centre_assumed = !lamp.centre;
         look.centre = !lamp.centre ? area_centroid(lit)
                       : first.twin ? across(*lamp.centre)
                                    : *lamp.centre;
-        look.axis_height = study_.ground.height_of(look.centre);
+        look.axis_height = study_.grounds.front().ground.height_of(look.centre);
         for (const LampStanding& l : lamps)
             look.lit_face += area_of(scene_.lit_surface_of(l));
         return look;

@@ -30,6 +30,8 @@ struct Check {
     std::size_t table = 0; ///< place in Study::tables
     std::string rule;      ///< a rule or a row of that table
     std::vector<LampId> lamps;
+    std::string state = {};                ///< of load, for every row; empty: each row's own
+    std::vector<std::string> options = {}; ///< ids chosen where the rule offers a choice
 };
 
 /// Everything that the user said, in one frame and one unit.
@@ -37,8 +39,7 @@ struct Study {
     std::string file; ///< as given on the command line
     std::string title;
     Vehicle vehicle;
-    Ground ground;
-    std::string ground_state; ///< "unladen", "curb" or "design"
+    std::vector<GroundState> grounds; ///< one a state of load; not empty once read
     std::vector<MeshSource> meshes;
     Slots<SurfaceId, Surface> surfaces;
     Slots<LampId, Lamp> lamps;
@@ -46,6 +47,9 @@ struct Study {
     std::vector<Check> checks;
     Sampling sampling;
     std::vector<Warning> warnings;
+
+    /// None where the study does not tell where the ground is in that state.
+    const GroundState* ground_in(std::string_view state) const;
 };
 
 } // namespace glim

@@ -32,4 +32,10 @@ struct Ground {
     Length height_of(const Point& p) const { return millimetres(up.dot(Vector(p - on))); }
 };
 
+/// The ground in a state of load that rules know by name.
+struct GroundState {
+    std::string state; ///< "unladen", "curb" or "design"
+    Ground ground;
+};
+
 } // namespace glim

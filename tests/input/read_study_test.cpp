@@ -39,7 +39,7 @@ TEST_CASE("a small study is read as it is written", "[input]")
     CHECK(study.vehicle.left().vector() == Vector(0, -1, 0));
     CHECK(study.vehicle.modelled_side == Side::left);
     CHECK_FALSE(study.vehicle.overall_width);
-    CHECK(study.ground_state == "curb");
+    CHECK(study.grounds.front().state == "curb");
     REQUIRE(study.lamps.size() == 1);
     const Lamp& lamp = study.lamps[LampId{0}];
     CHECK(lamp.emits == std::vector{SurfaceId{0}});
@@ -103,18 +103,20 @@ TEST_CASE("ground below two axles is level across and raked along", "[input]")
     const std::string axles = "axles = { front = [0, 0, -25], rear = [2700, 0, 0] }";
     const Study study = study_of(with(small_study, "height = 0", axles));
     // 25 mm of rake over 2.7 m is 0.53 degrees: domain arithmetic, atan(25 / 2700).
-    const Direction up = study.ground.up;
+    const Direction up = study.grounds.front().ground.up;
     CHECK(in_degrees(arc_sine(up.vector().x())) == Approx(-std::atan(25.0 / 2700) * 57.29577951));
     CHECK(up.vector().y() == 0);
     CHECK(up.vector().z() > 0);
-    CHECK(in_mm(study.ground.height_of(Point(2700, 500, 0))) == Approx(0).margin(1e-9));
-    CHECK(in_mm(study.ground.height_of(Point(0, -500, 75))) == Approx(100).epsilon(1e-3));
+    CHECK(in_mm(study.grounds.front().ground.height_of(Point(2700, 500, 0))) ==
+          Approx(0).margin(1e-9));
+    CHECK(in_mm(study.grounds.front().ground.height_of(Point(0, -500, 75))) ==
+          Approx(100).epsilon(1e-3));
 }
 
 TEST_CASE("ground at a height lies there along the axis that points up", "[input]")
 {
     const Study study = study_of(with(small_study, "height = 0", "height = -310.5"));
-    CHECK(in_mm(study.ground.height_of(Point(5, 6, 0))) == 310.5);
+    CHECK(in_mm(study.grounds.front().ground.height_of(Point(5, 6, 0))) == 310.5);
 }
 
 TEST_CASE("a lamp's axis is a word or a vector of the vehicle", "[input]")

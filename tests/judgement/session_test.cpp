@@ -267,7 +267,7 @@ TEST_CASE("a low lamp is spared the lower part of the field", "[judgement]")
     CHECK_FALSE(only_verdict(high).relaxation);
 
     Study low = base;
-    low.ground.on.z() = -700;
+    low.grounds.front().ground.on.z() = -700;
     CHECK(only_verdict(check_study(asking(low, {row}))).outcome == Outcome::met);
     CHECK(only_verdict(check_study(asking(low, {row}))).relaxation == 0U);
 }

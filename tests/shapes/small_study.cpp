@@ -8,7 +8,7 @@ Study lamp_alone(TriangleMesh lit)
     study.file = "in memory";
     study.vehicle.forward = Direction::x();
     study.vehicle.up = Direction::z();
-    study.ground.on = {0, 0, -800};
+    study.grounds.push_back({"curb", {.on = {0, 0, -800}}});
     Surface lens{.name = "lens",
                  .role = Role::emitting,
                  .mirror = MirrorRule::no,
