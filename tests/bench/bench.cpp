@@ -1,0 +1,122 @@
+#include "bench/measures.h"
+#include "bench/own_process.h"
+#include "machine/temporary_folder.h"
+#include "machine/whole_file.h"
+
+#include <cstdio>
+#include <exception>
+#include <functional>
+#include <thread>
+
+#include <stdlib.h>
+
+using namespace glim;
+using namespace glim::bench;
+
+namespace {
+
+constexpr double bytes_allowed_a_triangle = 200;
+constexpr double bytes_allowed_besides = 50e6;
+
+constexpr int step_deg = 1;
+constexpr int quick_step_deg = 5;
+
+void tell(std::size_t triangles, const std::string& what)
+{
+    std::fprintf(stderr, "bench: %s triangles: %s\n", short_count(triangles).c_str(), what.c_str());
+}
+
+/// Wall times say little on a machine that does other work meanwhile.
+std::string machine_words()
+{
+    double load = 0;
+    getloadavg(&load, 1);
+    return std::to_string(std::thread::hardware_concurrency()) +
+           " cores; other work in the minute before the start: " + shown(load) + " of them";
+}
+
+/// The figures of one size as they come.
+class Collector {
+public:
+    explicit Collector(std::size_t triangles) : all_{.triangles = triangles, .figures = {}} {}
+
+    /// The peak memory of the process that measured.
+    std::size_t measure(const std::string& what, const std::function<std::vector<Figure>()>& work)
+    {
+        tell(all_.triangles, what);
+        Outcome outcome = in_own_process(work);
+        for (Figure& figure : outcome.figures)
+            add(std::move(figure));
+        return outcome.peak_bytes;
+    }
+
+    void add(Figure figure)
+    {
+        for (const Figure& known : all_.figures)
+            if (known.measure == figure.measure && known.unit == figure.unit)
+                return;
+        all_.figures.push_back(std::move(figure));
+    }
+
+    const FiguresOfSize& all() const { return all_; }
+
+private:
+    FiguresOfSize all_;
+};
+
+void add_memory(Collector& figures, std::size_t peak, std::size_t triangles)
+{
+    const double allowed = bytes_allowed_a_triangle * double(triangles) + bytes_allowed_besides;
+    figures.add(
+        {.measure = "most memory, file to verdict", .unit = "MB", .value = double(peak) / 1e6});
+    figures.add({.measure = "most memory against what is allowed",
+                 .unit = "",
+                 .value = double(peak) / allowed,
+                 .target = "at most 1"});
+}
+
+FiguresOfSize measure_size(std::size_t triangles, const Options& options)
+{
+    const test::TemporaryFolder folder;
+    Collector figures(triangles);
+    const BenchFiles files = bench_files_in(folder.path());
+    figures.measure("writing the files", [&] {
+        return write_bench_files(triangles, options.quick ? quick_step_deg : step_deg, files);
+    });
+    figures.measure("reading", [&] { return measure_reading(files); });
+    for (const unsigned threads : options.threads) {
+        const std::size_t peak = figures.measure(with_threads("file to verdict", threads),
+                                                 [&] { return measure_whole_run(files, threads); });
+        add_memory(figures, peak, triangles);
+        figures.measure(with_threads("replacing a part", threads),
+                        [&] { return measure_session(files, threads); });
+    }
+    figures.measure("rays", [&] { return measure_rays(files, options); });
+    figures.measure("exact areas", [&] { return measure_exact(files, options); });
+    return figures.all();
+}
+
+int run(const Options& options)
+{
+    const std::string machine = machine_words();
+    std::vector<FiguresOfSize> sizes;
+    for (const std::size_t triangles : options.triangles)
+        sizes.push_back(measure_size(triangles, options));
+    std::fputs((machine + "\n\n" + table_of(sizes, options.markdown)).c_str(), stdout);
+    if (!options.csv.empty())
+        write_file_atomically(options.csv, csv_of(sizes), IfThere::replace);
+    return 0;
+}
+
+} // namespace
+
+int main(int count, char** words)
+{
+    try {
+        const OptionsOrExit read = read_options(count, words);
+        return read.options ? run(*read.options) : read.exit_code;
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "bench: %s\n", error.what());
+        return 3;
+    }
+}

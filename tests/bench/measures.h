@@ -1,0 +1,36 @@
+#pragma once
+
+#include "bench/bench_files.h"
+#include "bench/options.h"
+#include "geometry/direction.h"
+#include "model/study.h"
+
+namespace glim::bench {
+
+// What is measured at one size of body. Each runs in a process of its own.
+
+/// Reading the body as OBJ and as binary STL.
+std::vector<Figure> measure_reading(const BenchFiles& files);
+
+/// Building the ray trees, the sweep over the field, and the same rays asked otherwise.
+std::vector<Figure> measure_rays(const BenchFiles& files, const Options& options);
+
+/// The exact area, and how far the sampled one and a picture's are from it.
+std::vector<Figure> measure_exact(const BenchFiles& files, const Options& options);
+
+/// Changing one of 20 parts and looking again.
+std::vector<Figure> measure_session(const BenchFiles& files, unsigned threads);
+
+/// File to verdict, as the command `check` does it.
+std::vector<Figure> measure_whole_run(const BenchFiles& files, unsigned threads);
+
+/// The directions of a look over -45..80 by +-15 degrees.
+std::vector<Direction> directions_of_field(const Study& study, Angle step);
+
+/// Every so many-th of them, at least one.
+std::vector<Direction> every(const std::vector<Direction>& directions, std::size_t nth);
+
+/// "sweep, 2 threads"
+std::string with_threads(const std::string& measure, unsigned threads);
+
+} // namespace glim::bench
