@@ -23,12 +23,19 @@ enum class MirrorRule {
     straddles ///< drawn whole across the median plane; used as drawn
 };
 
+/// How far a mesh may lie from the surface that it stands for.
+struct Chord {
+    Length error;
+    bool estimated = true; ///< from the facets themselves; else as the study gives it
+};
+
 struct Surface {
     std::string name;
     Role role = Role::opaque;
     MirrorRule mirror = MirrorRule::no;
     TriangleMesh mesh;             ///< vehicle frame, mm
     std::vector<LampId> clear_for; ///< lamps that this surface never blocks
+    Chord chord;
 };
 
 struct RoleWord {

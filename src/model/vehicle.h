@@ -13,7 +13,9 @@ struct Vehicle {
     Direction up = Direction::z();
     Length median;                       ///< where the median plane stands along `left()`
     std::optional<Length> overall_width; ///< never the bounding box: mirrors and lamps excluded
-    Side modelled_side = Side::left;     ///< median: the whole body is modelled
+    /// From the median plane, mirrors and lamps excluded; half the overall width where missing.
+    std::optional<Length> extreme_outer_edge;
+    Side modelled_side = Side::left; ///< median: the whole body is modelled
 
     /// As seated: up x forward.
     Direction left() const;
