@@ -9,8 +9,6 @@ namespace glim {
 
 namespace {
 
-double cross(const Point2& a, const Point2& b) { return a.x() * b.y() - a.y() * b.x(); }
-
 double signed_area(std::span<const Point2> polygon)
 {
     double twice = 0;

@@ -15,6 +15,9 @@ inline constexpr double polygon_grid_mm = 1e-6;
 /// A convex polygon, counter-clockwise or clockwise, mm.
 using ConvexPolygon = std::vector<Point2>;
 
+/// A triangle in a plane, mm; it may wind either way, and be a line or a point.
+using PlaneTriangle = std::array<Point2, 3>;
+
 /// The part of a convex polygon on the side of a line where `side` >= 0; `side` gives the signed
 /// distance of each corner, times any positive factor. Exact but for the rounding of the cut
 /// points.
