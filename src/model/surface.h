@@ -35,7 +35,7 @@ struct Surface {
     MirrorRule mirror = MirrorRule::no;
     TriangleMesh mesh;             ///< vehicle frame, mm
     std::vector<LampId> clear_for; ///< lamps that this surface never blocks
-    Chord chord;
+    Chord chord = {};
 };
 
 struct RoleWord {
