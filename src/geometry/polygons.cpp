@@ -17,25 +17,72 @@ double signed_area(std::span<const Point2> polygon)
     return twice / 2;
 }
 
-/// What of `cover` lies in the counter-clockwise `triangle`.
-ConvexPolygon inside(const std::array<Point2, 3>& triangle, ConvexPolygon cover)
+void clip(const ConvexPolygon& polygon, std::span<const double> side, ConvexPolygon& kept)
 {
-    std::vector<double> side;
-    for (int i = 0; i < 3 && !cover.empty(); ++i) {
-        const Point2& from = triangle[i];
-        const Point2 along = triangle[(i + 1) % 3] - from;
-        side.clear();
-        for (const Point2& p : cover)
-            side.push_back(cross(along, p - from));
-        cover = clipped(cover, side);
+    kept.clear();
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const std::size_t next = i + 1 < polygon.size() ? i + 1 : 0;
+        if (side[i] >= 0)
+            kept.push_back(polygon[i]);
+        if ((side[i] < 0) != (side[next] < 0) && side[i] != side[next]) {
+            const double along = side[i] / (side[i] - side[next]);
+            kept.push_back(polygon[i] + along * (polygon[next] - polygon[i]));
+        }
     }
-    return cover;
 }
+
+/// Cuts one cover after another to a counter-clockwise triangle. Most miss it: they are seen off
+/// first, and memory is asked for once.
+class Trimmer {
+public:
+    explicit Trimmer(const std::array<Point2, 3>& triangle) : triangle_(triangle) {}
+
+    /// What of `cover` lies in the triangle; good until the next call.
+    const ConvexPolygon& operator()(const ConvexPolygon& cover)
+    {
+        for (int edge = 0; edge < 3; ++edge)
+            if (lies_outside(cover, edge)) {
+                piece_.clear();
+                return piece_;
+            }
+        piece_ = cover;
+        for (int edge = 0; edge < 3; ++edge)
+            cut_at(edge);
+        return piece_;
+    }
+
+private:
+    double side_of(const Point2& p, int edge) const
+    {
+        const Point2& from = triangle_[edge];
+        return cross(triangle_[(edge + 1) % 3] - from, p - from);
+    }
+
+    bool lies_outside(const ConvexPolygon& cover, int edge) const
+    {
+        return std::all_of(cover.begin(), cover.end(),
+                           [&](const Point2& p) { return side_of(p, edge) < 0; });
+    }
+
+    void cut_at(int edge)
+    {
+        side_.clear();
+        for (const Point2& p : piece_)
+            side_.push_back(side_of(p, edge));
+        clip(piece_, side_, cut_);
+        piece_.swap(cut_);
+    }
+
+    std::array<Point2, 3> triangle_;
+    ConvexPolygon piece_, cut_;
+    std::vector<double> side_;
+};
 
 /// On the integer grid about `centre`, counter-clockwise.
 ClipperLib::Path path_of(std::span<const Point2> polygon, const Point2& centre)
 {
     ClipperLib::Path path;
+    path.reserve(polygon.size());
     for (const Point2& p : polygon)
         path.emplace_back(std::llround((p.x() - centre.x()) / polygon_grid_mm),
                           std::llround((p.y() - centre.y()) / polygon_grid_mm));
@@ -62,15 +109,7 @@ double united_area(std::span<const ConvexPolygon> pieces, const Point2& centre)
 ConvexPolygon clipped(const ConvexPolygon& polygon, std::span<const double> side)
 {
     ConvexPolygon kept;
-    for (std::size_t i = 0; i < polygon.size(); ++i) {
-        const std::size_t next = (i + 1) % polygon.size();
-        if (side[i] >= 0)
-            kept.push_back(polygon[i]);
-        if ((side[i] < 0) != (side[next] < 0) && side[i] != side[next]) {
-            const double along = side[i] / (side[i] - side[next]);
-            kept.push_back(polygon[i] + along * (polygon[next] - polygon[i]));
-        }
-    }
+    clip(polygon, side, kept);
     return kept;
 }
 
@@ -88,13 +127,14 @@ Area uncovered_area(const std::array<Point2, 3>& triangle, std::span<const Conve
         whole = -whole;
     }
     std::vector<ConvexPolygon> pieces;
+    Trimmer inside(subject);
     for (const ConvexPolygon& cover : covers) {
-        ConvexPolygon piece = inside(subject, cover);
+        const ConvexPolygon& piece = inside(cover);
         const double size = in_mm2(area_of(piece));
         if (size >= whole)
             return {};
         if (size > 0)
-            pieces.push_back(std::move(piece));
+            pieces.push_back(piece);
     }
     if (pieces.empty())
         return square_millimetres(whole);
