@@ -106,6 +106,12 @@ private:
 
 } // namespace
 
+Gap gap_between(const PlaneTriangle& a, const PlaneTriangle& b)
+{
+    const Way way = shortest_way(a, b);
+    return {millimetres(std::sqrt(way.squared())), way.from, way.to};
+}
+
 std::optional<Gap> gap_between(const TriangleSet& a, const TriangleSet& b, Length reach)
 {
     Shortest shortest(in_mm(reach) * in_mm(reach));

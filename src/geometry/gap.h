@@ -14,9 +14,11 @@ struct Gap {
     std::size_t from_triangle = 0, to_triangle = 0; ///< where the ends lie, in their sets
 };
 
+/// Triangles of no area are the lines or points that they are.
+Gap gap_between(const PlaneTriangle& a, const PlaneTriangle& b);
+
 /// Of equally short ways, the one from the triangle that comes first in `a`, then to the one that
-/// comes first in `b`. Triangles of no area are the lines or points that they are. Nothing if one
-/// set is empty.
+/// comes first in `b`. Nothing if one set is empty.
 std::optional<Gap> gap_between(std::span<const PlaneTriangle> a, std::span<const PlaneTriangle> b);
 
 /// The same from one point; `from_triangle` is 0.

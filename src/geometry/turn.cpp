@@ -67,8 +67,10 @@ int turn_of(const Point2& a, const Point2& b, const Point2& c)
     const double one = (a.x() - c.x()) * (b.y() - c.y());
     const double other = (a.y() - c.y()) * (b.x() - c.x());
     const double twice_area = one - other;
-    if (std::abs(twice_area) > sure_share * (std::abs(one) + std::abs(other)))
-        return twice_area > 0 ? 1 : -1;
+    // A product is 0 only where a difference is, and differences have the right sign.
+    const bool sure = one == 0 || other == 0;
+    if (sure || std::abs(twice_area) > sure_share * (std::abs(one) + std::abs(other)))
+        return (twice_area > 0) - (twice_area < 0);
     return exact_turn(a, b, c);
 }
 

@@ -71,6 +71,19 @@ TEST_CASE("pieces that touch or lie over each other along the axis are one part"
     CHECK(slit.widest_gap == Length());
 }
 
+TEST_CASE("a mesh torn by rounding at every edge is still one part", "[judgement]")
+{
+    // Each pair of facets has corners of its own, moved by up to 0.01 mm.
+    TriangleMesh lamp = shapes::plate({0, 0, 0}, 200, 80, 20);
+    for (std::size_t i = 0; i < lamp.points.size(); ++i)
+        lamp.points[i].y() += 0.001 * static_cast<double>(i * 7 % 11);
+    const PartsOfLamp parts =
+        parts_of_lamp(shapes::joined(lamp, shapes::plate({0, 160, 0}, 40, 80)), ahead);
+    CHECK(parts.parts == 2);
+    CHECK(in_mm(parts.widest_gap) == Approx(40).margin(0.02));
+    CHECK(parts.share_of_quadrilateral == Approx(240.0 / 280).epsilon(1e-3));
+}
+
 TEST_CASE("seen aslant, gaps and shares are those of that view", "[judgement]")
 {
     // Two squares 30 apart across and one 30 behind the other; from 45 degrees to the left the
