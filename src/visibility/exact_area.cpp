@@ -30,6 +30,7 @@ struct Window {
 struct Projected {
     std::array<Point, 3> corners;
     Window window;
+    bool approved = true; ///< of an obstacle
 
     std::array<Point2, 3> flat() const
     {
@@ -39,7 +40,7 @@ struct Projected {
 
 Projected projected(const std::array<Point, 3>& corners)
 {
-    Projected p{.corners = corners, .window = {}};
+    Projected p{.corners = corners, .window = {}, .approved = true};
     for (const Point& c : corners)
         p.window.add(c.head<2>());
     return p;
@@ -141,11 +142,11 @@ std::vector<Projected> facing(const TriangleMesh& lit, const IntoView& into_view
 }
 
 /// The obstacle triangles over the lamp's window that reach in front of its rearmost lit point.
-void gather_before(const TriangleMesh& obstacle, const IntoView& into_view, const Window& window,
+void gather_before(const PlacedMesh& obstacle, const IntoView& into_view, const Window& window,
                    double rearmost, std::vector<Projected>& found)
 {
-    const std::vector<Point> points = into_view(obstacle.points);
-    for (const Facet& f : obstacle.facets) {
+    const std::vector<Point> points = into_view(obstacle.mesh->points);
+    for (const Facet& f : obstacle.mesh->facets) {
         const Point& a = points[f[0]];
         const Point& b = points[f[1]];
         const Point& c = points[f[2]];
@@ -157,6 +158,7 @@ void gather_before(const TriangleMesh& obstacle, const IntoView& into_view, cons
             std::max({a.z(), b.z(), c.z()}) <= rearmost)
             continue;
         found.push_back(projected({a, b, c}));
+        found.back().approved = obstacle.approved;
     }
 }
 
@@ -176,25 +178,53 @@ double perimeter(const std::array<Point2, 3>& p)
     return (p[1] - p[0]).norm() + (p[2] - p[1]).norm() + (p[0] - p[2]).norm();
 }
 
-/// What is left of one lit facet.
-ExactArea left_of(const Projected& facet, const std::vector<Projected>& obstacles,
-                  const std::vector<std::uint32_t>& near, Length touch)
+/// What comes before one lit facet, in the view plane.
+struct Covers {
+    std::vector<ConvexPolygon> approved, others;
+};
+
+Covers covers_of(const Projected& facet, const std::vector<Projected>& obstacles,
+                 const std::vector<std::uint32_t>& near, Length touch)
 {
     const Vector normal = normal_of(facet);
     const double skip_across = in_mm(skip_along_ray(touch, normal.z())) * normal.z();
-    std::vector<ConvexPolygon> covers;
+    Covers covers;
     for (const std::uint32_t i : near) {
         if (!obstacles[i].window.meets(facet.window))
             continue;
         ConvexPolygon cover = part_before(obstacles[i], facet.corners[0], normal, skip_across);
         if (cover.size() > 2)
-            covers.push_back(std::move(cover));
+            (obstacles[i].approved ? covers.approved : covers.others).push_back(std::move(cover));
     }
+    return covers;
+}
+
+ExactArea left_of(const Projected& facet, const std::vector<ConvexPolygon>& covers)
+{
     const std::array flat = facet.flat();
     if (covers.empty())
         return {uncovered_area(flat, covers), Area{}}; // closed form: no grid comes into it
     return {uncovered_area(flat, covers),
             square_millimetres(perimeter(flat) * double(covers.size() + 1) * polygon_grid_mm)};
+}
+
+std::vector<ConvexPolygon> all_of(Covers covers)
+{
+    covers.approved.insert(covers.approved.end(), std::make_move_iterator(covers.others.begin()),
+                           std::make_move_iterator(covers.others.end()));
+    return std::move(covers.approved);
+}
+
+/// Calls `act(facet, covers)` for each lit facet that faces the eye.
+template <class Act>
+void visit_facets(const std::vector<Projected>& facets, const std::vector<Projected>& before,
+                  const Window& window, Length touch, const Act& act)
+{
+    Squares squares(window, before.size());
+    for (std::uint32_t i = 0; i < before.size(); ++i)
+        squares.add(before[i].window, i);
+    for (const Projected& facet : facets)
+        act(facet, covers_of(facet, before, squares.near(facet.window), touch));
 }
 
 } // namespace
@@ -205,7 +235,8 @@ ExactView::ExactView(TriangleMesh lit, std::vector<PlacedMesh> obstacles, Length
 {
 }
 
-ExactArea ExactView::toward(const Direction& toward) const
+template <class Act>
+void ExactView::visit(const Direction& toward, const Act& act) const
 {
     const ViewPlane plane(toward);
     const std::vector<Projected> facets = facing(lit_, IntoView(plane, Placement(), origin_));
@@ -218,18 +249,34 @@ ExactArea ExactView::toward(const Direction& toward) const
         }
     std::vector<Projected> before;
     for (const PlacedMesh& obstacle : obstacles_)
-        gather_before(*obstacle.mesh, IntoView(plane, obstacle.placement, origin_), window,
-                      rearmost, before);
-    Squares squares(window, before.size());
-    for (std::uint32_t i = 0; i < before.size(); ++i)
-        squares.add(before[i].window, i);
+        gather_before(obstacle, IntoView(plane, obstacle.placement, origin_), window, rearmost,
+                      before);
+    visit_facets(facets, before, window, touch_, act);
+}
 
+ExactArea ExactView::toward(const Direction& toward) const
+{
     ExactArea sum;
-    for (const Projected& facet : facets) {
-        const ExactArea left = left_of(facet, before, squares.near(facet.window), touch_);
+    visit(toward, [&](const Projected& facet, Covers covers) {
+        const ExactArea left = left_of(facet, all_of(std::move(covers)));
         sum.visible += left.visible;
         sum.rounding += left.rounding;
-    }
+    });
+    return sum;
+}
+
+ExactHidden ExactView::hidden_toward(const Direction& toward) const
+{
+    ExactHidden sum;
+    visit(toward, [&](const Projected& facet, Covers covers) {
+        if (covers.others.empty())
+            return;
+        const ExactArea approved = left_of(facet, covers.approved);
+        const ExactArea visible = left_of(facet, all_of(std::move(covers)));
+        // Less cannot be hidden than nothing: below it is the grid of the union.
+        sum.hidden += std::max(Area{}, approved.visible - visible.visible);
+        sum.rounding += approved.rounding + visible.rounding;
+    });
     return sum;
 }
 

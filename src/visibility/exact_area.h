@@ -1,10 +1,8 @@
 #pragma once
 
 #include "geometry/direction.h"
-#include "geometry/placement.h"
 #include "geometry/polygons.h"
-
-#include <span>
+#include "visibility/placed_mesh.h"
 
 namespace glim {
 
@@ -13,10 +11,10 @@ struct ExactArea {
     Area rounding; ///< the true area of the meshes as given is no further off than this
 };
 
-/// A mesh standing in the scene.
-struct PlacedMesh {
-    const TriangleMesh* mesh; ///< outlives the call
-    Placement placement;      ///< vehicle frame from the mesh's
+/// What things not approved with the lamp hide, of what the approved leave.
+struct ExactHidden {
+    Area hidden;
+    Area rounding; ///< as in ExactArea; 0 where no such thing comes before the lit face
 };
 
 /// The visible area by projecting, clipping and uniting polygons: no rays, no samples, in double.
@@ -28,8 +26,12 @@ public:
     ExactView(TriangleMesh lit, std::vector<PlacedMesh> obstacles, Length touch);
 
     ExactArea toward(const Direction& toward) const;
+    ExactHidden hidden_toward(const Direction& toward) const;
 
 private:
+    template <class Act>
+    void visit(const Direction& toward, const Act& act) const;
+
     TriangleMesh lit_;
     std::vector<PlacedMesh> obstacles_;
     Length touch_;

@@ -132,7 +132,8 @@ LitLattice::LitLattice(const TriangleMesh& lit, Length pitch) : pitch_(pitch), v
     for (Index f = 0; f < lit.facets.size(); ++f) {
         const Vector area = area_vector(lit, f);
         const double size = area.norm();
-        facets_.push_back({size > 0 ? Vector(area / size) : Vector(Vector::Zero()), size});
+        facets_.push_back(
+            {size > 0 ? Vector(area / size) : Vector(Vector::Zero()), size, lit.facets[f][0]});
         if (size > 0)
             divider.divide(lit.facets[f], f, cells_);
     }

@@ -22,6 +22,7 @@ public:
     struct LitFacet {
         Vector normal; ///< unit; zero for a facet without area
         double area_mm2;
+        Index corner; ///< one of its vertices
     };
     struct Cell {
         std::array<Index, 3> corners; ///< counter-clockwise

@@ -9,12 +9,13 @@ namespace glim {
 namespace {
 
 using Index = LitLattice::Index;
-using Hidden = std::vector<std::uint8_t>;
+using Hidden = LitLook::Hidden;
 
 /// A rim between a lit and a hidden corner is found to 1/32 of the edge.
 constexpr int bisection_rounds = 5;
 
-constexpr float no_crossing = -1;
+/// In place of a skip or of a crossing.
+constexpr float none = -1;
 
 /// The lit share of a cell whose corner `odd` is of one kind and the other two of the other: the
 /// rim is taken as straight between its crossings.
@@ -38,6 +39,12 @@ double lit_share(const LitLattice::Cell& cell, const Hidden& hidden,
     return kinds[odd] != 0 ? 1 - share : share;
 }
 
+bool is_uniform(const LitLattice::Cell& cell, const Hidden& hidden)
+{
+    return hidden[cell.corners[0]] == hidden[cell.corners[1]] &&
+           hidden[cell.corners[1]] == hidden[cell.corners[2]];
+}
+
 } // namespace
 
 LitLook::LitLook(const LampView& view, const Direction& toward) : view_(view), toward_(toward)
@@ -47,17 +54,23 @@ LitLook::LitLook(const LampView& view, const Direction& toward) : view_(view), t
         cosines_.push_back(toward.dot(facet.normal));
         bare_ += facet.area_mm2 * std::max(0.0, cosines_.back());
     }
+    set_skips();
 }
 
-std::optional<float> LitLook::skip_at(Index vertex) const
+void LitLook::set_skips()
 {
-    std::optional<double> least;
-    for (const Index f : view_.lattice.facets_at(vertex))
-        if (cosines_[f] > 0)
-            least = std::min(least.value_or(1), cosines_[f]);
-    if (!least)
-        return std::nullopt;
-    return static_cast<float>(in_mm(skip_along_ray(view_.touch, *least)));
+    std::vector<float> of_facet;
+    of_facet.reserve(cosines_.size());
+    for (const double cosine : cosines_)
+        of_facet.push_back(
+            cosine > 0 ? static_cast<float>(in_mm(skip_along_ray(view_.touch, cosine))) : none);
+    skips_.reserve(view_.lattice.vertices().size());
+    for (Index v = 0; v < view_.lattice.vertices().size(); ++v) {
+        float longest = none;
+        for (const Index f : view_.lattice.facets_at(v))
+            longest = std::max(longest, of_facet[f]);
+        skips_.push_back(longest);
+    }
 }
 
 RayStart LitLook::start_at(const Point& p, float skip) const
@@ -65,18 +78,24 @@ RayStart LitLook::start_at(const Point& p, float skip) const
     return {static_cast<float>(p.x()), static_cast<float>(p.y()), static_cast<float>(p.z()), skip};
 }
 
+Point LitLook::along_edge(Index edge, double along) const
+{
+    const auto [a, b] = view_.lattice.edges()[edge].ends;
+    return view_.lattice.vertices()[a] * (1 - along) + view_.lattice.vertices()[b] * along;
+}
+
 Hidden LitLook::hidden_by(const Caster& caster, const Hidden* only) const
 {
     const LitLattice& lattice = view_.lattice;
     std::vector<Index> asked;
     std::vector<RayStart> starts;
-    for (Index v = 0; v < lattice.vertices().size(); ++v) {
-        if (only != nullptr && (*only)[v] == 0)
+    asked.reserve(skips_.size());
+    starts.reserve(skips_.size());
+    for (Index v = 0; v < skips_.size(); ++v) {
+        if (skips_[v] < 0 || (only != nullptr && (*only)[v] == 0))
             continue;
-        if (const auto skip = skip_at(v)) {
-            asked.push_back(v);
-            starts.push_back(start_at(lattice.vertices()[v], *skip));
-        }
+        asked.push_back(v);
+        starts.push_back(start_at(lattice.vertices()[v], skips_[v]));
     }
     const Hidden answers = caster.occluded(toward_, starts);
     Hidden hidden(lattice.vertices().size());
@@ -85,35 +104,32 @@ Hidden LitLook::hidden_by(const Caster& caster, const Hidden* only) const
     return hidden;
 }
 
-std::vector<float> LitLook::rim_crossings(const Caster& caster, const Hidden& hidden) const
+LitLook::Rim LitLook::rim(const Caster& caster, const Hidden& hidden) const
 {
     const LitLattice& lattice = view_.lattice;
-    std::vector<float> crossings(lattice.edges().size(), no_crossing);
+    Rim crossings(lattice.edges().size(), none);
     struct Search {
         Index edge;
-        double from, to; // along the edge; the kind at `from` is that of ends[0]
+        double from, to; // along the edge; the kind at `from` is that of its first end
         float skip;
     };
     std::vector<Search> searches;
     for (const LitLattice::Cell& cell : lattice.cells()) {
-        if (!faces(cell))
+        if (!faces(cell) || is_uniform(cell, hidden))
             continue;
         for (const Index e : cell.edges) {
             const auto [a, b] = lattice.edges()[e].ends;
-            if (hidden[a] == hidden[b] || crossings[e] != no_crossing)
+            if (hidden[a] == hidden[b] || crossings[e] != none)
                 continue;
             crossings[e] = 0.5F; // claimed; the answer is written below
-            searches.push_back({e, 0, 1, std::max(*skip_at(a), *skip_at(b))});
+            searches.push_back({e, 0, 1, std::max(skips_[a], skips_[b])});
         }
     }
     std::vector<RayStart> starts(searches.size());
     for (int round = 0; round < bisection_rounds; ++round) {
         for (std::size_t i = 0; i < searches.size(); ++i) {
             const Search& s = searches[i];
-            const auto [a, b] = lattice.edges()[s.edge].ends;
-            const double middle = (s.from + s.to) / 2;
-            starts[i] = start_at(
-                lattice.vertices()[a] * (1 - middle) + lattice.vertices()[b] * middle, s.skip);
+            starts[i] = start_at(along_edge(s.edge, (s.from + s.to) / 2), s.skip);
         }
         const Hidden answers = caster.occluded(toward_, starts);
         for (std::size_t i = 0; i < searches.size(); ++i) {
@@ -127,26 +143,46 @@ std::vector<float> LitLook::rim_crossings(const Caster& caster, const Hidden& hi
     return crossings;
 }
 
-LitLook::Shares LitLook::shares(const Caster& caster, const Hidden& hidden) const
+LitLook::Shares LitLook::shares(const Hidden& hidden, const Rim& rim,
+                                std::span<const std::uint8_t> marks) const
 {
     const LitLattice& lattice = view_.lattice;
-    const std::vector<float> crossings = rim_crossings(caster, hidden);
     Shares sum;
-    for (const LitLattice::Cell& cell : lattice.cells()) {
+    for (std::size_t c = 0; c < lattice.cells().size(); ++c) {
+        const LitLattice::Cell& cell = lattice.cells()[c];
         if (!faces(cell))
             continue;
-        const double area = cell.area_mm2 * cosines_[cell.facet];
-        const int dark =
-            hidden[cell.corners[0]] + hidden[cell.corners[1]] + hidden[cell.corners[2]];
-        if (dark == 0)
-            sum.whole += area;
-        if (dark == 0 || dark == 3)
+        const bool uniform = is_uniform(cell, hidden);
+        const bool lit = hidden[cell.corners[0]] == 0;
+        const bool marked = !marks.empty() && marks[c] != 0;
+        if (uniform && !marked && !lit)
             continue;
+        const double area = projected_mm2(cell);
+        if (uniform && !marked) {
+            sum.whole += area;
+            continue;
+        }
         sum.mixed += area;
         sum.squared_mixed += area * area;
-        sum.seen_in_mixed += area * lit_share(cell, hidden, crossings, lattice.edges());
+        if (!uniform)
+            sum.seen_in_mixed += area * lit_share(cell, hidden, rim, lattice.edges());
+        else if (lit)
+            sum.seen_in_mixed += area;
+        if (uniform)
+            sum.missed += area;
     }
     return sum;
+}
+
+double LitLook::rim_across_mm(const LitLattice::Cell& cell, const Rim& rim) const
+{
+    std::array<Point, 2> ends = {Point::Zero(), Point::Zero()};
+    std::size_t count = 0;
+    for (const Index e : cell.edges)
+        if (rim[e] >= 0 && count < 2)
+            ends[count++] = along_edge(e, rim[e]);
+    const Vector way = ends[1] - ends[0];
+    return (way - toward_.dot(way) * toward_.vector()).norm();
 }
 
 LitLook::HiddenCorners LitLook::hidden_corners(const Hidden& hidden) const
@@ -161,7 +197,7 @@ LitLook::HiddenCorners LitLook::hidden_corners(const Hidden& hidden) const
     for (Index v = 0; v < hidden.size(); ++v) {
         if (hidden[v] == 0)
             continue;
-        corners.starts.push_back(start_at(lattice.vertices()[v], *skip_at(v)));
+        corners.starts.push_back(start_at(lattice.vertices()[v], skips_[v]));
         corners.areas_mm2.push_back(area_at[v]);
     }
     return corners;

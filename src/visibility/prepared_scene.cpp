@@ -42,6 +42,11 @@ TriangleMesh each_facet_once(const TriangleMesh& mesh)
     return once;
 }
 
+bool names(const std::vector<SurfaceId>& list, SurfaceId surface)
+{
+    return std::find(list.begin(), list.end(), surface) != list.end();
+}
+
 } // namespace
 
 PreparedScene::PreparedScene(const Study& study)
@@ -78,13 +83,14 @@ bool PreparedScene::blocks(SurfaceId surface, LampId lamp) const
     return std::find(s.clear_for.begin(), s.clear_for.end(), lamp) == s.clear_for.end();
 }
 
-bool PreparedScene::approved_with(SurfaceId surface, LampId lamp) const
+bool PreparedScene::is_approved(const Standing& standing, const LampStanding& lamp) const
 {
-    const Lamp& l = study_.lamps[lamp];
-    const auto names = [surface](const std::vector<SurfaceId>& list) {
-        return std::find(list.begin(), list.end(), surface) != list.end();
-    };
-    return names(l.emits) || names(l.approved_with);
+    // Only the lamp's own housing came with it, not its twin's on the other side.
+    if (standing.twin != lamp.twin &&
+        study_.surfaces[standing.surface].mirror != MirrorRule::straddles)
+        return false;
+    const Lamp& l = study_.lamps[lamp.lamp];
+    return names(l.emits, standing.surface) || names(l.approved_with, standing.surface);
 }
 
 std::vector<Standing> PreparedScene::obstacles_of(const LampStanding& lamp) const
@@ -130,25 +136,40 @@ TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
 
 LampView PreparedScene::view_of(const LampStanding& lamp, const Sampling& sampling) const
 {
-    const TriangleMesh lit = lit_surface_of(lamp);
+    const TriangleMesh lit = placed(lit_surface_of(lamp), Placement::shift(-origin_));
     const std::vector<Standing> all = obstacles_of(lamp);
     std::vector<Standing> approved;
-    std::copy_if(all.begin(), all.end(), std::back_inserter(approved), [&](const Standing& s) {
-        // Only the lamp's own housing came with it, not its twin's on the other side.
-        const bool own =
-            s.twin == lamp.twin || study_.surfaces[s.surface].mirror == MirrorRule::straddles;
-        return own && approved_with(s.surface, lamp.lamp);
-    });
-    return {LitLattice(placed(lit, Placement::shift(-origin_)), sampling.feature), caster_of(all),
-            caster_of(approved), sampling.touch};
+    std::vector<Standing> others;
+    for (const Standing& s : all)
+        (is_approved(s, lamp) ? approved : others).push_back(s);
+    return {LitLattice(lit, sampling.feature),
+            LitOutline(lit),
+            caster_of(all),
+            caster_of(approved),
+            caster_of(others),
+            sampling.touch};
+}
+
+std::vector<PlacedMesh> PreparedScene::placed_obstacles_of(const LampStanding& lamp) const
+{
+    std::vector<PlacedMesh> obstacles;
+    for (const Standing& s : obstacles_of(lamp)) {
+        const bool lit = s.twin == lamp.twin && names(study_.lamps[lamp.lamp].emits, s.surface);
+        obstacles.push_back({&bodies_[s.surface].mesh, placement_of(s), is_approved(s, lamp), lit});
+    }
+    return obstacles;
+}
+
+Certificate PreparedScene::certificate_of(const LampStanding& lamp, const LampView& view,
+                                          std::span<const Direction> directions,
+                                          const Workers& workers) const
+{
+    return {view, placed_obstacles_of(lamp), origin_, directions, workers};
 }
 
 ExactView PreparedScene::exact_view_of(const LampStanding& lamp, Length touch) const
 {
-    std::vector<PlacedMesh> obstacles;
-    for (const Standing& s : obstacles_of(lamp))
-        obstacles.push_back({&bodies_[s.surface].mesh, placement_of(s)});
-    return {lit_surface_of(lamp), std::move(obstacles), touch};
+    return {lit_surface_of(lamp), placed_obstacles_of(lamp), touch};
 }
 
 bool PreparedScene::is_symmetric() const

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/study.h"
+#include "visibility/certificate.h"
 #include "visibility/exact_area.h"
 #include "visibility/sweep.h"
 
@@ -32,6 +33,9 @@ public:
     /// What stands in `LampView::all` for this lamp, in the same order.
     std::vector<Standing> obstacles_of(const LampStanding& lamp) const;
     LampView view_of(const LampStanding& lamp, const Sampling& sampling) const;
+    /// `view` as view_of() gives it for this lamp; see Certificate for `directions`.
+    Certificate certificate_of(const LampStanding& lamp, const LampView& view,
+                               std::span<const Direction> directions, const Workers& workers) const;
     ExactView exact_view_of(const LampStanding& lamp, Length touch) const;
     /// The lit surface in the vehicle frame; facets that a file repeats are there once.
     TriangleMesh lit_surface_of(const LampStanding& lamp) const;
@@ -48,7 +52,8 @@ private:
     };
 
     bool blocks(SurfaceId surface, LampId lamp) const;
-    bool approved_with(SurfaceId surface, LampId lamp) const;
+    bool is_approved(const Standing& standing, const LampStanding& lamp) const;
+    std::vector<PlacedMesh> placed_obstacles_of(const LampStanding& lamp) const;
     Placement placement_of(const Standing& standing) const; ///< vehicle frame
     Placement scene_placement_of(const Standing& standing) const;
     Caster caster_of(const std::vector<Standing>& standings) const;

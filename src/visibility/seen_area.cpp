@@ -9,7 +9,13 @@ SeenArea& SeenArea::operator+=(const SeenArea& other)
     visible += other.visible;
     low += other.low;
     high += other.high;
+    hidden_low += other.hidden_low;
+    hidden_high += other.hidden_high;
     expected_error += other.expected_error; // linear: errors of neighbours may share their cause
+    missed += other.missed;
+    rim += other.rim;
+    outline += other.outline;
+    certified = certified && other.certified;
     return *this;
 }
 

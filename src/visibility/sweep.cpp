@@ -1,7 +1,7 @@
 #include "visibility/sweep.h"
 
 #include "machine/stop.h"
-#include "visibility/lit_look.h"
+#include "visibility/hidden_bounds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,9 +11,9 @@ namespace glim {
 
 namespace {
 
-bool any(const std::vector<std::uint8_t>& hidden)
+bool any(std::span<const std::uint8_t> flags)
 {
-    return std::find(hidden.begin(), hidden.end(), 1) != hidden.end();
+    return std::any_of(flags.begin(), flags.end(), [](std::uint8_t flag) { return flag != 0; });
 }
 
 /// Two standard deviations of the mixed cells, each taken as uniform between dark and lit, and the
@@ -25,48 +25,76 @@ double expected_error_mm2(const LitLook::Shares& shares, Length pitch)
     return 2 * std::sqrt(shares.squared_mixed / 12) + in_mm2(pitch * pitch);
 }
 
-/// What the lamp itself and its approved parts leave; only corners that something hides are asked.
-double approved_mm2(const LampView& view, const LitLook& look,
-                    const std::vector<std::uint8_t>& hidden)
+SeenArea nothing_in_the_way(const LampView& view, const LitLook& look)
 {
-    const auto hidden_at_approval = look.hidden_by(view.approved, &hidden);
-    if (!any(hidden_at_approval))
-        return look.bare_mm2();
-    return look.shares(view.approved, hidden_at_approval).seen();
+    SeenArea seen;
+    seen.lens = seen.approved = seen.visible = seen.low = seen.high =
+        square_millimetres(look.bare_mm2());
+    seen.outline = view.outline.toward(look.toward());
+    return seen;
+}
+
+void set_visible(SeenArea& seen, const LitLook::Shares& shares, Length pitch)
+{
+    // Sums in another order differ in the last bits; the areas' order must not.
+    const double visible = std::min(in_mm2(seen.lens), shares.seen());
+    seen.visible = square_millimetres(visible);
+    seen.low = square_millimetres(std::min(visible, shares.whole));
+    seen.high =
+        square_millimetres(std::clamp(shares.whole + shares.mixed, visible, in_mm2(seen.lens)));
+    seen.expected_error = square_millimetres(expected_error_mm2(shares, pitch));
+    seen.missed = square_millimetres(shares.missed);
+}
+
+/// `approved_mm2` is sampled; where bounds are proved, it must not leave them.
+void set_hidden(SeenArea& seen, const HiddenBounds& hidden, double approved_mm2)
+{
+    const double visible = in_mm2(seen.visible);
+    const double least = seen.certified ? visible + hidden.low_mm2 : visible;
+    const double most = seen.certified ? visible + hidden.high_mm2 : in_mm2(seen.lens);
+    seen.approved =
+        square_millimetres(std::min(std::clamp(approved_mm2, least, most), in_mm2(seen.lens)));
+    seen.hidden_low = square_millimetres(hidden.low_mm2);
+    seen.hidden_high = square_millimetres(hidden.high_mm2);
+    seen.rim = millimetres(hidden.rim_mm);
+}
+
+/// What the lamp itself and its approved parts leave.
+double approved_mm2(const LampView& view, const LitLook& look, const LitLook::Hidden& hidden)
+{
+    return any(hidden) ? look.shares(view.approved, hidden).seen() : look.bare_mm2();
 }
 
 } // namespace
 
-SeenArea seen_toward(const LampView& view, const Direction& toward)
+SeenArea seen_toward(const LampView& view, const Direction& toward, const Certificate* certificate)
 {
     const LitLook look(view, toward);
-    const double bare = look.bare_mm2();
-    SeenArea seen;
-    seen.lens = seen.approved = seen.visible = seen.low = seen.high = square_millimetres(bare);
-    if (bare == 0)
+    SeenArea seen = nothing_in_the_way(view, look);
+    if (look.bare_mm2() == 0)
         return seen;
-    const auto hidden = look.hidden_by(view.all);
-    if (!any(hidden))
+    seen.certified = certificate != nullptr && certificate->covers(toward);
+    const CellMarks marks = seen.certified ? certificate->marks(look) : CellMarks{};
+    const LitLook::Hidden hidden = look.hidden_by(view.all);
+    if (!any(hidden) && !any(marks))
         return seen;
 
-    const LitLook::Shares shares = look.shares(view.all, hidden);
-    const double approved = std::min(bare, approved_mm2(view, look, hidden));
-    seen.approved = square_millimetres(approved);
-    // Sums in another order differ in the last bits; the areas' order must not.
-    seen.visible = square_millimetres(std::min(approved, shares.seen()));
-    seen.low = square_millimetres(std::min(in_mm2(seen.visible), shares.whole));
-    seen.high =
-        square_millimetres(std::clamp(shares.whole + shares.mixed, in_mm2(seen.visible), bare));
-    seen.expected_error = square_millimetres(expected_error_mm2(shares, view.lattice.pitch()));
+    const LitLook::Rim rim = look.rim(view.all, hidden);
+    set_visible(seen, look.shares(hidden, rim, marks), view.lattice.pitch());
+    // What nothing hides, neither of them hides.
+    const LitLook::Hidden approved = look.hidden_by(view.approved, &hidden);
+    const LitLook::Hidden others = look.hidden_by(view.others, &hidden);
+    set_hidden(seen, hidden_by_others(look, {hidden, approved, others, rim}, marks),
+               approved_mm2(view, look, approved));
     return seen;
 }
 
 std::vector<SeenArea> sweep(const LampView& view, std::span<const Direction> directions,
-                            const Workers& workers)
+                            const Workers& workers, const Certificate* certificate)
 {
     std::vector<SeenArea> seen(directions.size());
     const bool whole = for_each_index(directions.size(), workers, [&](std::size_t i, unsigned) {
-        seen[i] = seen_toward(view, directions[i]);
+        seen[i] = seen_toward(view, directions[i], certificate);
     });
     if (!whole)
         throw Stopped();

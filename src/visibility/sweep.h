@@ -2,26 +2,21 @@
 
 #include "geometry/bearing.h"
 #include "machine/workers.h"
-#include "visibility/lit_lattice.h"
-#include "visibility/ray_caster.h"
+#include "visibility/lamp_view.h"
 #include "visibility/seen_area.h"
 
 namespace glim {
 
-/// A lamp before its obstacles, ready to be looked at.
-struct LampView {
-    LitLattice lattice;
-    Caster all;      ///< everything that blocks this lamp, its own lit faces' backs included
-    Caster approved; ///< the lamp itself and what was approved with it: a part of `all`
-    Length touch;
-};
+class Certificate;
 
-/// The areas toward one direction. Pure: the same answer in any thread.
-SeenArea seen_toward(const LampView& view, const Direction& toward);
+/// The areas toward one direction. Pure: the same answer in any thread. Bounds are certified if
+/// `certificate` covers the direction; it has to be the view's own (see Certificate).
+SeenArea seen_toward(const LampView& view, const Direction& toward,
+                     const Certificate* certificate = nullptr);
 
 /// The areas toward each direction, in order. Throws Stopped if it was stopped.
 std::vector<SeenArea> sweep(const LampView& view, std::span<const Direction> directions,
-                            const Workers& workers);
+                            const Workers& workers, const Certificate* certificate = nullptr);
 
 /// Projected area that parts take toward one direction; places as in `view.all`.
 struct TakenArea {

@@ -55,6 +55,19 @@ SeenArea Watched::sampled(double h_deg, double v_deg) const
     return seen_toward(view_, toward(h_deg, v_deg));
 }
 
+Certificate Watched::certificate(std::span<const Direction> directions) const
+{
+    return scene_.certificate_of({LampId{0}, false}, view_, directions,
+                                 Workers{.threads = 1, .stop = {}, .progress = {}});
+}
+
+SeenArea Watched::certified(double h_deg, double v_deg) const
+{
+    const std::array directions = {toward(h_deg, v_deg)};
+    const Certificate proof = certificate(directions);
+    return seen_toward(view_, directions[0], &proof);
+}
+
 double Watched::exact_mm2(double h_deg, double v_deg) const
 {
     return in_mm2(exact_.toward(toward(h_deg, v_deg)).visible);

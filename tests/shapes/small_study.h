@@ -17,9 +17,13 @@ class Watched {
 public:
     explicit Watched(Study study);
     SeenArea sampled(double h_deg, double v_deg) const;
+    /// The same with bounds that contours prove.
+    SeenArea certified(double h_deg, double v_deg) const;
     double exact_mm2(double h_deg, double v_deg) const;
     Direction toward(double h_deg, double v_deg) const;
     const LampView& view() const { return view_; }
+    const ExactView& exact() const { return exact_; }
+    Certificate certificate(std::span<const Direction> directions) const;
 
 private:
     std::unique_ptr<Study> study_; ///< where it is must not change: the scene points to it

@@ -1,0 +1,50 @@
+#include "visibility/hidden_bounds.h"
+
+#include <cmath>
+
+namespace glim {
+
+namespace {
+
+/// How something hides a cell, as far as corners and marks tell.
+enum class Hides { nowhere, in_part, wholly };
+
+Hides hides(const LitLattice::Cell& cell, const LitLook::Hidden& hidden, bool marked)
+{
+    const int dark = hidden[cell.corners[0]] + hidden[cell.corners[1]] + hidden[cell.corners[2]];
+    if (marked || (dark != 0 && dark != 3))
+        return Hides::in_part;
+    return dark == 0 ? Hides::nowhere : Hides::wholly;
+}
+
+} // namespace
+
+HiddenBounds hidden_by_others(const LitLook& look, const HiddenCornersOf& hidden,
+                              std::span<const std::uint8_t> marks)
+{
+    HiddenBounds sum;
+    const std::vector<LitLattice::Cell>& cells = look.lattice().cells();
+    for (std::size_t c = 0; c < cells.size(); ++c) {
+        const LitLattice::Cell& cell = cells[c];
+        if (!look.faces(cell))
+            continue;
+        const std::uint8_t mark = marks.empty() ? 0 : marks[c];
+        const Hides others = hides(cell, hidden.others, (mark & marked_by_others) != 0);
+        if (others == Hides::nowhere)
+            continue;
+        const Hides approved = hides(cell, hidden.approved, (mark & marked_by_approved) != 0);
+        if (approved == Hides::wholly)
+            continue;
+        const double area = look.projected_mm2(cell);
+        sum.high_mm2 += area;
+        if (others == Hides::wholly && approved == Hides::nowhere)
+            sum.low_mm2 += area;
+        if (others == Hides::in_part)
+            sum.rim_mm += hides(cell, hidden.all, false) == Hides::in_part
+                              ? look.rim_across_mm(cell, hidden.rim)
+                              : std::sqrt(2 * area);
+    }
+    return sum;
+}
+
+} // namespace glim
