@@ -14,10 +14,13 @@ namespace {
 std::vector<Compared> compared(const RandomScene& scene)
 {
     const LampStanding lamp = lamp_of(scene);
-    const TwoWays ways(study_of(scene), lamp);
-    std::vector<Compared> all;
+    std::vector<Direction> directions;
     for (const Bearing& bearing : scene.bearings)
-        all.push_back(ways.toward(toward(lamp, bearing)));
+        directions.push_back(toward(lamp, bearing));
+    const TwoWays ways(study_of(scene), lamp, directions);
+    std::vector<Compared> all;
+    for (const Direction& direction : directions)
+        all.push_back(ways.toward(direction));
     return all;
 }
 

@@ -77,15 +77,16 @@ TriangleMesh rough(RandomNumbers& random)
     return sheet(s, [&](int, int) { return random.real(0, deep); });
 }
 
-/// Long facets of little width, as tessellations leave them along an edge.
+/// Long facets of little width, as tessellations leave them along an edge; flat, or pleats so
+/// narrow that every corner of the lattice belongs to facets that look different ways.
 TriangleMesh slivers(RandomNumbers& random)
 {
     const Sheet s{.width_mm = random.real(0.2, 2),
                   .height_mm = random.real(10, 20),
-                  .cells_y = random.whole(1, 3),
+                  .cells_y = random.whole(1, 5),
                   .cells_z = 1};
-    const double lean = random.real(-0.5, 0.5);
-    return sheet(s, [=](int i, int) { return lean * i; });
+    const double deep = random.percent(50) ? 0 : random.magnitude(0.05, 4);
+    return sheet(s, [=](int i, int) { return i % 2 == 0 ? 0 : deep; });
 }
 
 constexpr std::array kinds = {

@@ -4,6 +4,7 @@
 
 #include <Eigen/Geometry>
 
+#include <cassert>
 #include <cmath>
 
 namespace glim::shapes {
@@ -30,6 +31,7 @@ double RandomNumbers::magnitude(double least, double most)
 
 int RandomNumbers::whole(int least, int most)
 {
+    assert(least <= most);
     const auto choices = static_cast<std::uint64_t>(most - least) + 1;
     return least + static_cast<int>(next() % choices);
 }

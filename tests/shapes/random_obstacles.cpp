@@ -43,6 +43,19 @@ TriangleMesh turned_anyhow(RandomNumbers& random, const TriangleMesh& mesh)
     return placed(mesh, Placement::turn(Point::Zero(), axis, degrees(random.real(0, 360))));
 }
 
+/// A pyramid on three sides, open or closed below.
+TriangleMesh spike(RandomNumbers& random, double size_mm)
+{
+    TriangleMesh mesh{.points = {Point(0, 0, size_mm)},
+                      .facets = {{0, 1, 2}, {0, 2, 3}, {0, 3, 1}}};
+    for (int i = 0; i < 3; ++i)
+        mesh.points.push_back(Point(0, 0, -size_mm) +
+                              random.across(Direction::z(), 0.1 * size_mm, size_mm));
+    if (random.percent(50))
+        mesh.facets.push_back({3, 2, 1});
+    return mesh;
+}
+
 struct Strip {
     Point centre;
     Direction along;
@@ -126,6 +139,59 @@ TriangleMesh pierced_by_box(RandomNumbers& random, const Spot& spot)
     return moved(turned_anyhow(random, box(-half, half)), spot.at);
 }
 
+/// Small spikes and blocks, sunk into the face by part of their height, in a cluster: most of their
+/// foot lies within one cell.
+TriangleMesh studs(RandomNumbers& random, const Spot& spot)
+{
+    TriangleMesh all;
+    for (int i = 0; i < 4; ++i) {
+        const Point foot = spot.at + random.across(Direction::along(spot.normal), 0, 4);
+        const double size = random.magnitude(0.1, 1.5) * spot.pitch_mm;
+        const Vector half = size * random.sides(0.2, 1);
+        const TriangleMesh block = random.percent(50) ? box(-half, half) : spike(random, size);
+        all = joined(all, moved(turned_anyhow(random, block), foot));
+    }
+    return all;
+}
+
+/// A ball sunk so far that no outline of it shows from ahead, only where it pierces the face.
+TriangleMesh cap(RandomNumbers& random, const Spot& spot)
+{
+    const double radius = random.magnitude(0.2, 8);
+    const TriangleMesh body = ball(radius, 2 * random.whole(2, 5));
+    return moved(turned_anyhow(random, body), spot.at - random.real(0.3, 1) * radius * spot.normal);
+}
+
+/// Pyramids that stick out of the face along the view, with their foot behind it.
+TriangleMesh thorns(RandomNumbers& random, const Spot& spot)
+{
+    TriangleMesh all;
+    for (int i = 0; i < 4; ++i) {
+        const Point foot = spot.at + random.across(Direction::along(spot.normal), 0, 4);
+        const TriangleMesh thorn = spike(random, random.magnitude(0.1, 1.5) * spot.pitch_mm);
+        const Eigen::Matrix3d up =
+            Eigen::Quaterniond::FromTwoVectors(Vector::UnitZ(), spot.toward.vector())
+                .toRotationMatrix();
+        all = joined(all,
+                     moved(placed(thorn, Placement::axes(up, Eigen::Matrix3d::Identity())), foot));
+    }
+    return all;
+}
+
+/// Scraps that float so near to the face, or stick so little out of it, that some rays skip them.
+TriangleMesh scraps(RandomNumbers& random, const Spot& spot)
+{
+    TriangleMesh all;
+    for (int i = 0; i < 4; ++i) {
+        const Point foot = spot.at + random.across(Direction::along(spot.normal), 0, 3);
+        const Point at = foot + random.magnitude(0.2, 30) * spot.touch_mm * spot.normal;
+        const Vector along = random.vector(0.05, 2);
+        const Vector over = random.across(Direction::along(along), 0.05, 2);
+        all = joined(all, triangle(at, at + along, at + along + over));
+    }
+    return all;
+}
+
 /// Parallel to the face at, within, just within, just beyond and well beyond the touch distance.
 TriangleMesh touching(RandomNumbers& random, const Spot& spot)
 {
@@ -169,8 +235,8 @@ TriangleMesh coincident(RandomNumbers& random, const Spot& spot)
 /// The lit face's own outline before itself: edges over edges, corners over corners.
 TriangleMesh outline_over_outline(RandomNumbers& random, const Spot& spot)
 {
-    std::vector<std::uint32_t> facets;
-    for (std::uint32_t f = 0; f < spot.lit->facets.size(); ++f)
+    std::vector<std::uint32_t> facets = {0};
+    for (std::uint32_t f = 1; f < spot.lit->facets.size(); ++f)
         if (random.percent(40))
             facets.push_back(f);
     return moved(part_of(*spot.lit, facets), random.real(1, 20) * spot.toward.vector());
@@ -249,6 +315,10 @@ constexpr std::array kinds = {
     ObstacleKind{"wedge", wedge},
     ObstacleKind{"pierced", pierced},
     ObstacleKind{"pierced-by-a-box", pierced_by_box},
+    ObstacleKind{"studs", studs},
+    ObstacleKind{"cap", cap},
+    ObstacleKind{"thorns", thorns},
+    ObstacleKind{"scraps", scraps},
     ObstacleKind{"touching", touching},
     ObstacleKind{"rising", rising},
     ObstacleKind{"coincident", coincident},

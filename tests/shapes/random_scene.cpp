@@ -74,8 +74,7 @@ private:
         do
             facet = static_cast<std::size_t>(random_.whole(0, int(lit_.facets.size()) - 1));
         while (area_vector(lit_, facet).norm() == 0);
-        Vector share = random_.sides(0, 1);
-        share /= share.sum();
+        const Vector share = some_share();
         const Point at = share[0] * lit_.corner(facet, 0) + share[1] * lit_.corner(facet, 1) +
                          share[2] * lit_.corner(facet, 2);
         return {.at = at,
@@ -84,6 +83,17 @@ private:
                 .pitch_mm = in_mm(scene_.feature),
                 .touch_mm = in_mm(scene_.touch),
                 .lit = &lit_};
+    }
+
+    /// Of a facet's three corners in a point of it: anywhere, on an edge, or at a corner.
+    Vector some_share()
+    {
+        Vector share = random_.sides(0, 1);
+        if (random_.percent(30))
+            share[0] = 0;
+        if (random_.percent(10))
+            share = Vector::UnitZ();
+        return share / share.sum();
     }
 
     /// As files have it: snapped to a grid, joined or not, repeated, turned over.

@@ -10,6 +10,12 @@ namespace {
 /// Products and sums in double of lengths up to some 4 m: 1e-12 mm, along edges of some 100 mm.
 constexpr double double_grain_mm2 = 1e-9;
 
+/// Lit facets that hide each other by less than this, across the view, lie side by side for the
+/// certificate; so along every lit edge its bounds may be off by so much.
+constexpr Length side_by_side = millimetres(1e-6);
+
+Workers one_worker() { return {.threads = 1, .stop = {}, .progress = {}}; }
+
 std::string words(Area area)
 {
     std::array<char, 40> text;
@@ -19,22 +25,51 @@ std::string words(Area area)
 
 class Claims {
 public:
-    void expect_least(const char* name, Area value, Area least, Area margin)
+    explicit Claims(Area margin) : margin_(margin) {}
+
+    /// Closed at both ends.
+    void expect_within(const char* name, Area value, Area least, Area most)
     {
-        if (!(value >= least - margin))
-            broken_.push_back(std::string(name) + " is " + words(value) + ", below " +
-                              words(least));
+        if (!(value >= least - margin_ && value <= most + margin_))
+            broken_.push_back(std::string(name) + " is " + words(value) + ", not within " +
+                              words(least) + " and " + words(most));
     }
-    void expect_most(const char* name, Area value, Area most, Area margin)
+    void expect(bool holds, const char* claim)
     {
-        if (!(value <= most + margin))
-            broken_.push_back(std::string(name) + " is " + words(value) + ", above " + words(most));
+        if (!holds)
+            broken_.push_back(std::string("it does not hold that ") + claim);
     }
-    std::vector<std::string> take_broken() { return std::move(broken_); }
+    void add_to(std::vector<std::string>& broken) const
+    {
+        broken.insert(broken.end(), broken_.begin(), broken_.end());
+    }
 
 private:
+    Area margin_;
     std::vector<std::string> broken_;
 };
+
+void expect_exact(const Compared& c, std::vector<std::string>& broken)
+{
+    Claims claims(square_millimetres(double_grain_mm2));
+    claims.expect_within("the exact area", c.exact.visible, c.by_definition - c.exact.rounding,
+                         c.by_definition + c.exact.rounding);
+    claims.expect_within("the exact hidden area", c.exact_hidden.hidden,
+                         c.hidden_by_definition - c.exact_hidden.rounding,
+                         c.hidden_by_definition + c.exact_hidden.rounding);
+    claims.add_to(broken);
+}
+
+void expect_bounds(const Compared& c, Area margin, std::vector<std::string>& broken)
+{
+    Claims claims(margin);
+    claims.expect(c.seen.certified, "the bounds are certified");
+    claims.expect_within("the area by definition", c.by_definition, c.seen.low, c.seen.high);
+    claims.expect_within("the hidden area by definition", c.hidden_by_definition, c.seen.hidden_low,
+                         c.seen.hidden_high);
+    claims.expect_within("the sampled area", c.seen.visible, c.seen.low, c.seen.high);
+    claims.add_to(broken);
+}
 
 } // namespace
 
@@ -43,27 +78,26 @@ Area Compared::difference() const
     return square_millimetres(std::abs(in_mm2(exact.visible - by_definition)));
 }
 
-TwoWays::TwoWays(Study study, const LampStanding& lamp)
+TwoWays::TwoWays(Study study, const LampStanding& lamp, std::span<const Direction> directions)
     : study_(std::make_unique<Study>(std::move(study))), scene_(*study_),
       definition_(*study_, lamp), view_(scene_.view_of(lamp, study_->sampling)),
+      certificate_(scene_.certificate_of(lamp, view_, directions, one_worker())),
       exact_(scene_.exact_view_of(lamp, study_->sampling.touch))
 {
 }
 
 Compared TwoWays::toward(const Direction& toward) const
 {
-    Compared c{.by_definition = definition_.visible(toward),
-               .approved_by_definition = definition_.approved(toward),
+    const Area by_definition = definition_.visible(toward);
+    Compared c{.by_definition = by_definition,
+               .hidden_by_definition = definition_.approved(toward) - by_definition,
                .exact = exact_.toward(toward),
-               .seen = seen_toward(view_, toward),
+               .exact_hidden = exact_.hidden_toward(toward),
+               .seen = seen_toward(view_, toward, &certificate_),
                .broken = {}};
-    Claims claims;
     const Area grain = square_millimetres(double_grain_mm2);
-    claims.expect_most("the exact area", c.exact.visible, c.by_definition + c.exact.rounding,
-                       grain);
-    claims.expect_least("the exact area", c.exact.visible, c.by_definition - c.exact.rounding,
-                        grain);
-    c.broken = claims.take_broken();
+    expect_exact(c, c.broken);
+    expect_bounds(c, grain + definition_.lit_edges(toward) * side_by_side, c.broken);
     return c;
 }
 

@@ -10,9 +10,10 @@ namespace glim::shapes {
 /// One lamp from one direction, by the program and by the definition.
 struct Compared {
     Area by_definition;
-    Area approved_by_definition;
+    Area hidden_by_definition; ///< by what was not approved, where the approved hide nothing
     ExactArea exact;
-    SeenArea seen;
+    ExactHidden exact_hidden;
+    SeenArea seen; ///< with its certificate
     /// What does not hold, a sentence with its figures each; empty if all does.
     std::vector<std::string> broken;
 
@@ -22,10 +23,12 @@ struct Compared {
 /// The program's answers for one lamp beside those of the definition.
 class TwoWays {
 public:
-    TwoWays(Study study, const LampStanding& lamp);
+    /// The certificate is made for all of `directions` together, as a check makes it for a field.
+    TwoWays(Study study, const LampStanding& lamp, std::span<const Direction> directions);
 
-    /// Claims: the exact area is within its stated rounding of the definition; low <= area <= high
-    /// holds for every direction.
+    /// Claims: exact areas are within their stated rounding of the definition; the sampled bounds
+    /// are certified and hold the definition's area, and so do the bounds of what is hidden.
+    /// Requires: one of the directions.
     Compared toward(const Direction& toward) const;
 
 private:
@@ -33,6 +36,7 @@ private:
     PreparedScene scene_;
     ExactDefinition definition_;
     LampView view_;
+    Certificate certificate_;
     ExactView exact_;
 };
 
