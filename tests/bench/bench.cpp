@@ -92,6 +92,9 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
                         [&] { return measure_session(files, threads); });
     }
     figures.measure("rays", [&] { return measure_rays(files, options); });
+    for (const unsigned threads : options.threads)
+        figures.measure(with_threads("certificate", threads),
+                        [&] { return measure_certificate(files, threads, options); });
     figures.measure("exact areas", [&] { return measure_exact(files, options); });
     return figures.all();
 }

@@ -18,6 +18,10 @@ std::vector<Figure> measure_rays(const BenchFiles& files, const Options& options
 /// The exact area, and how far the sampled one and a picture's are from it.
 std::vector<Figure> measure_exact(const BenchFiles& files, const Options& options);
 
+/// The certificate for all directions, the sweep by it, and whether its bounds hold.
+std::vector<Figure> measure_certificate(const BenchFiles& files, unsigned threads,
+                                        const Options& options);
+
 /// Changing one of 20 parts and looking again.
 std::vector<Figure> measure_session(const BenchFiles& files, unsigned threads);
 
