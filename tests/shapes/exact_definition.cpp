@@ -132,18 +132,4 @@ Area ExactDefinition::left_by(const std::vector<Triangle>& obstacles, const Dire
     return sum;
 }
 
-Length ExactDefinition::lit_edges(const Direction& toward) const
-{
-    const Axes axes(toward);
-    double sum = 0;
-    for (const Triangle& facet : lit_) {
-        if (!(toward.dot(twice_area(facet)) > 0))
-            continue;
-        const std::array flat = axes.flat(facet);
-        for (int i = 0; i < 3; ++i)
-            sum += (flat[(i + 1) % 3] - flat[i]).norm();
-    }
-    return millimetres(sum);
-}
-
 } // namespace glim::shapes

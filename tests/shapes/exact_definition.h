@@ -15,9 +15,6 @@ public:
     Area visible(const Direction& toward) const { return left_by(all_, toward); }
     /// Hidden only by the lamp itself and by what was approved with it.
     Area approved(const Direction& toward) const { return left_by(approved_, toward); }
-    /// The length of all edges of the facets that face the eye, in the view plane: what a grain
-    /// of a length is to be multiplied by to make it an area.
-    Length lit_edges(const Direction& toward) const;
 
 private:
     using Triangle = std::array<Point, 3>;

@@ -54,6 +54,8 @@ void add(ProofResult& result, const Compared& c)
     result.worst_difference = std::max(result.worst_difference, c.difference());
     if (c.exact.rounding > Area{})
         result.worst_share = std::max(result.worst_share, c.difference() / c.exact.rounding);
+    if (c.seen.lens > Area{})
+        result.mean_width += (c.seen.high - c.seen.low) / c.seen.lens;
 }
 
 struct SceneResult {
@@ -82,6 +84,7 @@ ProofResult prove(const ProofRun& run)
         if (!scene.failure.empty())
             result.failures.push_back(scene.failure);
     }
+    result.mean_width /= static_cast<double>(std::max<std::size_t>(1, result.directions));
     return result;
 }
 

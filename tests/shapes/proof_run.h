@@ -22,6 +22,9 @@ struct ProofResult {
     Area worst_difference;  ///< between exact area and definition
     /// The greatest difference as a share of the rounding that was stated with it.
     double worst_share = 0;
+    /// How far low and high lie apart, as a share of the lens: the mean of all directions. Bounds
+    /// that hold and tell nothing would be no proof.
+    double mean_width = 0;
     std::vector<std::string> failures; ///< by seed: what broke, and where the shrunk scene is
 };
 

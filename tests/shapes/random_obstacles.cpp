@@ -24,10 +24,16 @@ TriangleMesh rectangle(const Point& centre, const Vector& along, const Vector& o
             .facets = {{0, 1, 2}, {0, 2, 3}}};
 }
 
+/// Near the lamp as a rule; at times up to 2 m away, where a float's grain is coarse.
+double some_way(RandomNumbers& random)
+{
+    return random.percent(25) ? random.magnitude(60, 2000) : random.magnitude(0.3, 60);
+}
+
 /// A point in the way of the spot's direction.
 Point before(RandomNumbers& random, const Spot& spot)
 {
-    return spot.at + random.magnitude(0.3, 60) * spot.toward.vector();
+    return spot.at + some_way(random) * spot.toward.vector();
 }
 
 /// The same, up to so far aside.
@@ -239,13 +245,13 @@ TriangleMesh outline_over_outline(RandomNumbers& random, const Spot& spot)
     for (std::uint32_t f = 1; f < spot.lit->facets.size(); ++f)
         if (random.percent(40))
             facets.push_back(f);
-    return moved(part_of(*spot.lit, facets), random.real(1, 20) * spot.toward.vector());
+    return moved(part_of(*spot.lit, facets), some_way(random) * spot.toward.vector());
 }
 
 /// Upon the lit face itself or close before it, wound either way.
 TriangleMesh skin(RandomNumbers& random, const Spot& spot)
 {
-    const double height_mm = random.percent(50) ? 0 : 8 * spot.touch_mm;
+    const double height_mm = random.percent(30) ? 0 : random.magnitude(1.1, 16) * spot.touch_mm;
     const TriangleMesh copy = moved(*spot.lit, height_mm * spot.normal);
     return random.percent(50) ? turned_over(copy) : copy;
 }

@@ -26,6 +26,8 @@ public:
     RandomScene make()
     {
         scene_.feature = millimetres(random_.magnitude(0.6, 3));
+        if (random_.percent(30))
+            scene_.touch = millimetres(random_.magnitude(0.01, 0.3));
         snapped_ = random_.percent(30);
         add_lit();
         for (int i = 0; i < 2; ++i)
@@ -143,7 +145,7 @@ private:
     Direction on_symmetry()
     {
         constexpr std::array h = {0, 0, 45, -45, 90, -90};
-        constexpr std::array v = {0, 0, 0, 45, -45};
+        constexpr std::array v = {0, 0, 0, 0, 45, -45, 90};
         const Bearing b{.h = degrees(random_.one_of(h)), .v = degrees(random_.one_of(v))};
         return direction_of(b, LampFrame{});
     }

@@ -8,11 +8,7 @@ namespace glim::shapes {
 namespace {
 
 /// Products and sums in double of lengths up to some 4 m: 1e-12 mm, along edges of some 100 mm.
-constexpr double double_grain_mm2 = 1e-9;
-
-/// Lit facets that hide each other by less than this, across the view, lie side by side for the
-/// certificate; so along every lit edge its bounds may be off by so much.
-constexpr Length side_by_side = millimetres(1e-6);
+constexpr Area grain = square_millimetres(1e-9);
 
 Workers one_worker() { return {.threads = 1, .stop = {}, .progress = {}}; }
 
@@ -25,12 +21,10 @@ std::string words(Area area)
 
 class Claims {
 public:
-    explicit Claims(Area margin) : margin_(margin) {}
-
-    /// Closed at both ends.
+    /// Closed at both ends, but for the grain.
     void expect_within(const char* name, Area value, Area least, Area most)
     {
-        if (!(value >= least - margin_ && value <= most + margin_))
+        if (!(value >= least - grain && value <= most + grain))
             broken_.push_back(std::string(name) + " is " + words(value) + ", not within " +
                               words(least) + " and " + words(most));
     }
@@ -45,13 +39,12 @@ public:
     }
 
 private:
-    Area margin_;
     std::vector<std::string> broken_;
 };
 
 void expect_exact(const Compared& c, std::vector<std::string>& broken)
 {
-    Claims claims(square_millimetres(double_grain_mm2));
+    Claims claims;
     claims.expect_within("the exact area", c.exact.visible, c.by_definition - c.exact.rounding,
                          c.by_definition + c.exact.rounding);
     claims.expect_within("the exact hidden area", c.exact_hidden.hidden,
@@ -60,9 +53,9 @@ void expect_exact(const Compared& c, std::vector<std::string>& broken)
     claims.add_to(broken);
 }
 
-void expect_bounds(const Compared& c, Area margin, std::vector<std::string>& broken)
+void expect_bounds(const Compared& c, std::vector<std::string>& broken)
 {
-    Claims claims(margin);
+    Claims claims;
     claims.expect(c.seen.certified, "the bounds are certified");
     claims.expect_within("the area by definition", c.by_definition, c.seen.low, c.seen.high);
     claims.expect_within("the hidden area by definition", c.hidden_by_definition, c.seen.hidden_low,
@@ -95,9 +88,8 @@ Compared TwoWays::toward(const Direction& toward) const
                .exact_hidden = exact_.hidden_toward(toward),
                .seen = seen_toward(view_, toward, &certificate_),
                .broken = {}};
-    const Area grain = square_millimetres(double_grain_mm2);
     expect_exact(c, c.broken);
-    expect_bounds(c, grain + definition_.lit_edges(toward) * side_by_side, c.broken);
+    expect_bounds(c, c.broken);
     return c;
 }
 

@@ -55,6 +55,7 @@ void print(const ProofResult& result)
     std::printf("exact area against the definition: at worst %.3g mm2 off, %.3g of the stated "
                 "rounding\n",
                 in_mm2(result.worst_difference), result.worst_share);
+    std::printf("bounds lie %.3g of the lens apart on average\n", result.mean_width);
     std::printf("%zu scenes break a claim\n", result.failures.size());
 }
 
