@@ -23,6 +23,13 @@ int parts_of(double length, Length pitch)
     return std::max(1, static_cast<int>(std::ceil(length / in_mm(pitch) - grain_in_pitches)));
 }
 
+double distance_to_segment(const Point& p, const Point& a, const Point& b)
+{
+    const Vector along = b - a;
+    const double share = std::clamp((p - a).dot(along) / along.squaredNorm(), 0.0, 1.0);
+    return (p - (a + share * along)).norm();
+}
+
 /// Lays rows across a facet, parallel to its shortest edge, and joins neighbouring rows by cells.
 class FacetDivider {
 public:
@@ -31,7 +38,8 @@ public:
     void divide(const Facet& corners, Index facet, std::vector<LitLattice::Cell>& out)
     {
         const auto [apex, left, right] = with_shortest_edge_last(corners);
-        const int rows = parts_of(std::max(length(apex, left), length(apex, right)), pitch_);
+        const int rows = parts_of(
+            distance_to_segment(vertices_[apex], vertices_[left], vertices_[right]), pitch_);
         const double base = length(left, right);
         std::vector<Index> above = {apex};
         for (int r = 1; r <= rows; ++r) {

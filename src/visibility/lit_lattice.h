@@ -10,9 +10,10 @@ namespace glim {
 /// A lit surface divided into cells, with every corner and edge that cells share held once. Made
 /// once for a lamp, used for every direction.
 ///
-/// Across each facet run rows parallel to its shortest edge. Neighbouring rows are no further apart
-/// than the pitch, nor are neighbouring corners in a row: so slivers need few cells, and no
-/// straight bar of the pitch's width slips between corners of a facet. Facets that cut their common
+/// Across each facet run rows parallel to its shortest edge, from end to end. Neighbouring rows are
+/// no further apart than the pitch, nor are neighbouring corners in a row: so slivers need few
+/// cells, and a straight bar of the pitch's width, which must run into a row or stand between two,
+/// cannot slip between the corners of a facet. Facets that cut their common
 /// edge into as many parts share the corners on it; others have corners of their own there, which
 /// costs rays and nothing else.
 class LitLattice {
