@@ -1,6 +1,8 @@
 #include "visibility/exact_area.h"
 
+#include "machine/stop.h"
 #include "visibility/touch.h"
+#include "visibility/view_squares.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,27 +11,10 @@ namespace glim {
 
 namespace {
 
-/// A closed rectangle of the view plane.
-struct Window {
-    Point2 least = Point2::Constant(std::numeric_limits<double>::infinity());
-    Point2 most = Point2::Constant(-std::numeric_limits<double>::infinity());
-
-    void add(const Point2& p)
-    {
-        least = least.cwiseMin(p);
-        most = most.cwiseMax(p);
-    }
-    bool meets(const Window& other) const
-    {
-        return (least.array() <= other.most.array()).all() &&
-               (other.least.array() <= most.array()).all();
-    }
-};
-
 /// A triangle as the eye has it: across and up in the view plane, and third towards the eye.
 struct Projected {
     std::array<Point, 3> corners;
-    Window window;
+    ViewWindow window;
     bool approved = true; ///< of an obstacle
 
     std::array<Point2, 3> flat() const
@@ -59,6 +44,14 @@ struct IntoView {
         shift = view * (placement.matrix().translation() - origin);
     }
 
+    /// About the box as the eye has it.
+    Box operator()(const Box& box) const
+    {
+        const Point centre = turn * box.centre() + shift;
+        const Vector half = turn.cwiseAbs() * box.size() / 2;
+        return {centre - half, centre + half};
+    }
+
     std::vector<Point> operator()(const std::vector<Point>& points) const
     {
         std::vector<Point> seen;
@@ -67,56 +60,6 @@ struct IntoView {
             seen.push_back(turn * p + shift);
         return seen;
     }
-};
-
-/// Obstacles sorted into squares of the view plane over the lamp, to be found by window.
-class Squares {
-public:
-    Squares(const Window& over, std::size_t expected)
-        : over_(over), per_side_(std::clamp<std::size_t>(
-                           static_cast<std::size_t>(std::sqrt(double(expected))), 1, 256)),
-          squares_(per_side_ * per_side_)
-    {
-    }
-
-    void add(const Window& w, std::uint32_t triangle)
-    {
-        for_each_square(w, [&](std::vector<std::uint32_t>& square) { square.push_back(triangle); });
-    }
-
-    /// In ascending order, each once.
-    std::vector<std::uint32_t> near(const Window& w)
-    {
-        std::vector<std::uint32_t> found;
-        for_each_square(w, [&](const std::vector<std::uint32_t>& square) {
-            found.insert(found.end(), square.begin(), square.end());
-        });
-        std::sort(found.begin(), found.end());
-        found.erase(std::unique(found.begin(), found.end()), found.end());
-        return found;
-    }
-
-private:
-    std::size_t place(double x, double least, double most) const
-    {
-        const double share = most > least ? (x - least) / (most - least) : 0;
-        return static_cast<std::size_t>(
-            std::clamp(share * double(per_side_), 0.0, double(per_side_ - 1)));
-    }
-
-    template <class Do>
-    void for_each_square(const Window& w, const Do& act)
-    {
-        const std::size_t x1 = place(w.most.x(), over_.least.x(), over_.most.x());
-        const std::size_t y1 = place(w.most.y(), over_.least.y(), over_.most.y());
-        for (std::size_t y = place(w.least.y(), over_.least.y(), over_.most.y()); y <= y1; ++y)
-            for (std::size_t x = place(w.least.x(), over_.least.x(), over_.most.x()); x <= x1; ++x)
-                act(squares_[y * per_side_ + x]);
-    }
-
-    Window over_;
-    std::size_t per_side_;
-    std::vector<std::vector<std::uint32_t>> squares_;
 };
 
 Vector normal_of(const Projected& facet)
@@ -141,11 +84,31 @@ std::vector<Projected> facing(const TriangleMesh& lit, const IntoView& into_view
     return facets;
 }
 
+/// Where the lit facets that face the eye are, for it.
+struct LitWindow {
+    ViewWindow over;
+    double rearmost = std::numeric_limits<double>::infinity();
+
+    explicit LitWindow(const std::vector<Projected>& facets)
+    {
+        for (const Projected& facet : facets)
+            for (const Point& corner : facet.corners) {
+                over.add(corner.head<2>());
+                rearmost = std::min(rearmost, corner.z());
+            }
+    }
+    bool may_be_hidden_by(const Box& seen) const
+    {
+        return over.meets({seen.least.head<2>(), seen.most.head<2>()}) && seen.most.z() > rearmost;
+    }
+};
+
 /// The obstacle triangles over the lamp's window that reach in front of its rearmost lit point.
-void gather_before(const PlacedMesh& obstacle, const IntoView& into_view, const Window& window,
-                   double rearmost, std::vector<Projected>& found)
+void gather_before(const PlacedMesh& obstacle, const IntoView& into_view, const LitWindow& lit,
+                   std::vector<Projected>& found)
 {
     const std::vector<Point> points = into_view(obstacle.mesh->points);
+    const ViewWindow& window = lit.over;
     for (const Facet& f : obstacle.mesh->facets) {
         const Point& a = points[f[0]];
         const Point& b = points[f[1]];
@@ -155,7 +118,7 @@ void gather_before(const PlacedMesh& obstacle, const IntoView& into_view, const 
             std::min({a.x(), b.x(), c.x()}) > window.most.x() ||
             std::max({a.y(), b.y(), c.y()}) < window.least.y() ||
             std::min({a.y(), b.y(), c.y()}) > window.most.y() ||
-            std::max({a.z(), b.z(), c.z()}) <= rearmost)
+            std::max({a.z(), b.z(), c.z()}) <= lit.rearmost)
             continue;
         found.push_back(projected({a, b, c}));
         found.back().approved = obstacle.approved;
@@ -169,8 +132,11 @@ ConvexPolygon part_before(const Projected& obstacle, const Point& on_facet, cons
     std::array<double, 3> side{};
     for (int i = 0; i < 3; ++i)
         side[i] = normal.dot(obstacle.corners[i] - on_facet) - skip_across;
+    if (std::max({side[0], side[1], side[2]}) < 0)
+        return {};
     const std::array flat = obstacle.flat();
-    return clipped({flat.begin(), flat.end()}, side);
+    ConvexPolygon whole(flat.begin(), flat.end());
+    return std::min({side[0], side[1], side[2]}) >= 0 ? whole : clipped(whole, side);
 }
 
 double perimeter(const std::array<Point2, 3>& p)
@@ -190,8 +156,6 @@ Covers covers_of(const Projected& facet, const std::vector<Projected>& obstacles
     const double skip_across = in_mm(skip_along_ray(touch, normal.z())) * normal.z();
     Covers covers;
     for (const std::uint32_t i : near) {
-        if (!obstacles[i].window.meets(facet.window))
-            continue;
         ConvexPolygon cover = part_before(obstacles[i], facet.corners[0], normal, skip_across);
         if (cover.size() > 2)
             (obstacles[i].approved ? covers.approved : covers.others).push_back(std::move(cover));
@@ -199,13 +163,19 @@ Covers covers_of(const Projected& facet, const std::vector<Projected>& obstacles
     return covers;
 }
 
-ExactArea left_of(const Projected& facet, const std::vector<ConvexPolygon>& covers)
+/// An area and how far it may be off, mm2.
+struct Rounded {
+    double area = 0;
+    double rounding = 0;
+};
+
+Rounded left_of(const Projected& facet, const std::vector<ConvexPolygon>& covers)
 {
     const std::array flat = facet.flat();
+    const double area = in_mm2(uncovered_area(flat, covers));
     if (covers.empty())
-        return {uncovered_area(flat, covers), Area{}}; // closed form: no grid comes into it
-    return {uncovered_area(flat, covers),
-            square_millimetres(perimeter(flat) * double(covers.size() + 1) * polygon_grid_mm)};
+        return {area, 0}; // closed form: no grid comes into it
+    return {area, perimeter(flat) * double(covers.size() + 1) * polygon_grid_mm};
 }
 
 std::vector<ConvexPolygon> all_of(Covers covers)
@@ -215,69 +185,103 @@ std::vector<ConvexPolygon> all_of(Covers covers)
     return std::move(covers.approved);
 }
 
-/// Calls `act(facet, covers)` for each lit facet that faces the eye.
-template <class Act>
-void visit_facets(const std::vector<Projected>& facets, const std::vector<Projected>& before,
-                  const Window& window, Length touch, const Act& act)
+/// Facets shared out at a time: enough to be worth a thread's while.
+constexpr std::size_t facets_at_once = 64;
+
+/// Sums `of(facet, covers)`, in the same order for any number of threads.
+template <class Of>
+Rounded sum_over(const std::vector<Projected>& facets, const std::vector<Projected>& before,
+                 Length touch, const Workers& workers, const Of& of)
 {
-    Squares squares(window, before.size());
-    for (std::uint32_t i = 0; i < before.size(); ++i)
-        squares.add(before[i].window, i);
-    for (const Projected& facet : facets)
-        act(facet, covers_of(facet, before, squares.near(facet.window), touch));
+    ViewSquares squares(LitWindow(facets).over, before.size());
+    for (const Projected& obstacle : before)
+        squares.add(obstacle.window);
+    std::vector<Rounded> parts((facets.size() + facets_at_once - 1) / facets_at_once);
+    std::vector<ViewSquares::Asker> askers(workers.count());
+    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const bool whole = for_each_index(parts.size(), silent, [&](std::size_t part, unsigned w) {
+        const std::size_t end = std::min(facets.size(), (part + 1) * facets_at_once);
+        for (std::size_t f = part * facets_at_once; f < end; ++f) {
+            const auto& near = squares.near(facets[f].window, askers[w]);
+            const Rounded one = of(facets[f], covers_of(facets[f], before, near, touch));
+            parts[part].area += one.area;
+            parts[part].rounding += one.rounding;
+        }
+    });
+    if (!whole)
+        throw Stopped();
+    Rounded sum;
+    for (const Rounded& part : parts) {
+        sum.area += part.area;
+        sum.rounding += part.rounding;
+    }
+    return sum;
 }
 
+const Workers this_thread{.threads = 1, .stop = {}, .progress = {}};
+
 } // namespace
+
+/// One direction's lit facets that face the eye, and the obstacle triangles that may hide them.
+struct ExactView::Scene {
+    std::vector<Projected> facets, before;
+};
 
 ExactView::ExactView(TriangleMesh lit, std::vector<PlacedMesh> obstacles, Length touch)
     : lit_(std::move(lit)), obstacles_(std::move(obstacles)), touch_(touch),
       origin_(box_of(lit_).centre())
 {
+    for (const PlacedMesh& obstacle : obstacles_)
+        boxes_.push_back(box_of(*obstacle.mesh));
 }
 
-template <class Act>
-void ExactView::visit(const Direction& toward, const Act& act) const
+ExactView::Scene ExactView::scene_toward(const Direction& toward) const
 {
     const ViewPlane plane(toward);
-    const std::vector<Projected> facets = facing(lit_, IntoView(plane, Placement(), origin_));
-    Window window;
-    double rearmost = std::numeric_limits<double>::infinity();
-    for (const Projected& facet : facets)
-        for (const Point& corner : facet.corners) {
-            window.add(corner.head<2>());
-            rearmost = std::min(rearmost, corner.z());
-        }
-    std::vector<Projected> before;
-    for (const PlacedMesh& obstacle : obstacles_)
-        gather_before(obstacle, IntoView(plane, obstacle.placement, origin_), window, rearmost,
-                      before);
-    visit_facets(facets, before, window, touch_, act);
+    Scene scene{facing(lit_, IntoView(plane, Placement(), origin_)), {}};
+    const LitWindow lit(scene.facets);
+    for (std::size_t i = 0; i < obstacles_.size(); ++i) {
+        const IntoView into_view(plane, obstacles_[i].placement, origin_);
+        if (!boxes_[i].empty() && lit.may_be_hidden_by(into_view(boxes_[i])))
+            gather_before(obstacles_[i], into_view, lit, scene.before);
+    }
+    return scene;
 }
 
-ExactArea ExactView::toward(const Direction& toward) const
+ExactArea ExactView::toward(const Direction& direction) const
 {
-    ExactArea sum;
-    visit(toward, [&](const Projected& facet, Covers covers) {
-        const ExactArea left = left_of(facet, all_of(std::move(covers)));
-        sum.visible += left.visible;
-        sum.rounding += left.rounding;
-    });
-    return sum;
+    return toward(direction, this_thread);
 }
 
-ExactHidden ExactView::hidden_toward(const Direction& toward) const
+ExactArea ExactView::toward(const Direction& toward, const Workers& workers) const
 {
-    ExactHidden sum;
-    visit(toward, [&](const Projected& facet, Covers covers) {
-        if (covers.others.empty())
-            return;
-        const ExactArea approved = left_of(facet, covers.approved);
-        const ExactArea visible = left_of(facet, all_of(std::move(covers)));
-        // Less cannot be hidden than nothing: below it is the grid of the union.
-        sum.hidden += std::max(Area{}, approved.visible - visible.visible);
-        sum.rounding += approved.rounding + visible.rounding;
-    });
-    return sum;
+    const Scene scene = scene_toward(toward);
+    const Rounded sum = sum_over(scene.facets, scene.before, touch_, workers,
+                                 [](const Projected& facet, Covers covers) {
+                                     return left_of(facet, all_of(std::move(covers)));
+                                 });
+    return {square_millimetres(sum.area), square_millimetres(sum.rounding)};
+}
+
+ExactHidden ExactView::hidden_toward(const Direction& direction) const
+{
+    return hidden_toward(direction, this_thread);
+}
+
+ExactHidden ExactView::hidden_toward(const Direction& toward, const Workers& workers) const
+{
+    const Scene scene = scene_toward(toward);
+    const Rounded sum = sum_over(
+        scene.facets, scene.before, touch_, workers, [](const Projected& facet, Covers covers) {
+            if (covers.others.empty())
+                return Rounded{};
+            const Rounded approved = left_of(facet, covers.approved);
+            const Rounded visible = left_of(facet, all_of(std::move(covers)));
+            // Less cannot be hidden than nothing: below it is the grid of the union.
+            return Rounded{std::max(0.0, approved.area - visible.area),
+                           approved.rounding + visible.rounding};
+        });
+    return {square_millimetres(sum.area), square_millimetres(sum.rounding)};
 }
 
 } // namespace glim

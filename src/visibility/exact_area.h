@@ -2,6 +2,7 @@
 
 #include "geometry/direction.h"
 #include "geometry/polygons.h"
+#include "machine/workers.h"
 #include "visibility/placed_mesh.h"
 
 namespace glim {
@@ -27,13 +28,17 @@ public:
 
     ExactArea toward(const Direction& toward) const;
     ExactHidden hidden_toward(const Direction& toward) const;
+    /// The same to the last bit, with several threads at one direction. Throws Stopped.
+    ExactArea toward(const Direction& toward, const Workers& workers) const;
+    ExactHidden hidden_toward(const Direction& toward, const Workers& workers) const;
 
 private:
-    template <class Act>
-    void visit(const Direction& toward, const Act& act) const;
+    struct Scene;
+    Scene scene_toward(const Direction& toward) const;
 
     TriangleMesh lit_;
     std::vector<PlacedMesh> obstacles_;
+    std::vector<Box> boxes_; ///< of the obstacles, each in its mesh's own frame
     Length touch_;
     Point
         origin_; ///< everything is shifted here first, so that rounding is that of the lamp's size

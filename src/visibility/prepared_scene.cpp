@@ -1,6 +1,7 @@
 #include "visibility/prepared_scene.h"
 
 #include "geometry/weld.h"
+#include "machine/stop.h"
 
 #include <algorithm>
 #include <set>
@@ -49,19 +50,21 @@ bool names(const std::vector<SurfaceId>& list, SurfaceId surface)
 
 } // namespace
 
-PreparedScene::PreparedScene(const Study& study)
+PreparedScene::PreparedScene(const Study& study, const Workers& workers)
     : study_(study), origin_(mean_of_lit_centres(study))
 {
-    for (const Surface& surface : study.surfaces) {
-        Body body{.mesh = surface.mesh, .placement = {}, .part = {}};
-        prepare(body);
-        bodies_.add(std::move(body));
-    }
+    for (const Surface& surface : study.surfaces)
+        bodies_.add({.mesh = surface.mesh, .placement = {}, .part = {}});
+    const std::vector<SurfaceId> all = bodies_.ids();
+    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    if (!for_each_index(all.size(), silent,
+                        [&](std::size_t i, unsigned) { prepare(bodies_[all[i]]); }))
+        throw Stopped();
 }
 
 void PreparedScene::prepare(Body& body) const
 {
-    body.part = std::make_shared<PreparedPart>(placed(body.mesh, Placement::shift(-origin_)));
+    body.part = std::make_shared<PreparedPart>(body.mesh, -origin_);
 }
 
 void PreparedScene::replace(SurfaceId surface, TriangleMesh mesh)

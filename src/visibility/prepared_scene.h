@@ -23,8 +23,8 @@ struct Standing {
 /// median plane, twice. Changing one surface rebuilds that one only.
 class PreparedScene {
 public:
-    /// `study` outlives the scene.
-    explicit PreparedScene(const Study& study);
+    /// `study` outlives the scene. Parts are made ready side by side. Throws Stopped.
+    explicit PreparedScene(const Study& study, const Workers& workers = {});
 
     void replace(SurfaceId surface, TriangleMesh mesh); ///< vehicle frame
     /// Where a surface stands now: vehicle frame from where it was drawn.

@@ -52,7 +52,7 @@ SceneHandle new_scene()
     return scene;
 }
 
-Geometry triangles(const TriangleMesh& mesh)
+Geometry triangles(const TriangleMesh& mesh, const Vector& into_scene)
 {
     Geometry geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_TRIANGLE));
     auto* corner = static_cast<float*>(
@@ -64,7 +64,7 @@ Geometry triangles(const TriangleMesh& mesh)
     throw_if_failed();
     for (const Point& p : mesh.points)
         for (int axis = 0; axis < 3; ++axis)
-            *corner++ = static_cast<float>(p[axis]);
+            *corner++ = static_cast<float>(p[axis] + into_scene[axis]);
     for (const Facet& facet : mesh.facets)
         index = std::copy(facet.begin(), facet.end(), index);
     rtcCommitGeometry(geometry.get());
@@ -147,9 +147,10 @@ struct PreparedPart::Scene {
     SceneHandle handle = new_scene();
 };
 
-PreparedPart::PreparedPart(const TriangleMesh& mesh) : scene_(std::make_unique<Scene>())
+PreparedPart::PreparedPart(const TriangleMesh& mesh, const Vector& into_scene)
+    : scene_(std::make_unique<Scene>())
 {
-    rtcAttachGeometry(scene_->handle.get(), triangles(mesh).get());
+    rtcAttachGeometry(scene_->handle.get(), triangles(mesh, into_scene).get());
     rtcCommitScene(scene_->handle.get());
     throw_if_failed();
 }
@@ -193,7 +194,7 @@ Caster Caster::flat(std::span<const TriangleMesh> meshes)
     Caster caster;
     caster.scene_->under_instances = false;
     for (const TriangleMesh& mesh : meshes)
-        rtcAttachGeometryByID(caster.scene_->handle.get(), triangles(mesh).get(),
+        rtcAttachGeometryByID(caster.scene_->handle.get(), triangles(mesh, Vector::Zero()).get(),
                               static_cast<unsigned>(caster.scene_->part_count++));
     caster.scene_->commit();
     return caster;

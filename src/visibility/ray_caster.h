@@ -16,8 +16,9 @@ namespace glim {
 /// One mesh, ready for rays. Made once, placed many times, shared by casters.
 class PreparedPart {
 public:
-    /// `mesh` in the scene frame. Every facet blocks, from both sides, as read.
-    explicit PreparedPart(const TriangleMesh& mesh);
+    /// `mesh` is in the scene frame once it is shifted by `into_scene`, which is done in double.
+    /// Every facet blocks, from both sides, as read.
+    explicit PreparedPart(const TriangleMesh& mesh, const Vector& into_scene = Vector::Zero());
     ~PreparedPart();
     PreparedPart(const PreparedPart&) = delete;
     PreparedPart& operator=(const PreparedPart&) = delete;

@@ -309,9 +309,9 @@ TEST_CASE("certified bounds hold before clutter, drawn and mirrored", "[visibili
 
 TEST_CASE("a mirrored lamp's bounds hold the drawn one's areas", "[visibility]")
 {
-    Study study = lamp_behind(moved(wrapped_lens(), {0, 600, 0}),
-                              {moved(ball(15, 30), {60, 610, 4}), wall(200, 500, 640, -90, 10)},
-                              MirrorRule::yes);
+    Study study = lamp_behind(
+        moved(wrapped_lens(), {0, 600, 0}),
+        {welded(moved(ball(15, 30), {60, 610, 4})), wall(200, 500, 640, -90, 10)}, MirrorRule::yes);
     study.surfaces[SurfaceId{0}].mirror = MirrorRule::yes;
     const PreparedScene scene(study);
     const Workers one{.threads = 1, .stop = {}, .progress = {}};
