@@ -64,13 +64,13 @@ private:
     FiguresOfSize all_;
 };
 
-void add_memory(Collector& figures, std::size_t peak, std::size_t triangles)
+void add_memory(Collector& figures, const std::string& what, std::size_t peak,
+                std::size_t triangles)
 {
     const double allowed = bytes_allowed_a_triangle * double(triangles) + bytes_allowed_besides;
-    figures.add(
-        {.measure = "most memory, file to verdict", .unit = "MB", .value = double(peak) / 1e6});
-    figures.add({.measure = "most memory against what is allowed",
-                 .unit = "",
+    figures.add({.measure = "most memory, " + what, .unit = "MB", .value = double(peak) / 1e6});
+    figures.add({.measure = "most memory, " + what,
+                 .unit = "of what is allowed",
                  .value = double(peak) / allowed,
                  .target = "at most 1"});
 }
@@ -87,14 +87,17 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
     for (const unsigned threads : options.threads) {
         const std::size_t peak = figures.measure(with_threads("file to verdict", threads),
                                                  [&] { return measure_whole_run(files, threads); });
-        add_memory(figures, peak, triangles);
+        add_memory(figures, "file to verdict", peak, triangles);
         figures.measure(with_threads("replacing a part", threads),
                         [&] { return measure_session(files, threads); });
     }
     figures.measure("rays", [&] { return measure_rays(files, options); });
-    for (const unsigned threads : options.threads)
-        figures.measure(with_threads("certificate", threads),
-                        [&] { return measure_certificate(files, threads, options); });
+    for (const unsigned threads : options.threads) {
+        const std::size_t peak = figures.measure(with_threads("certificate", threads), [&] {
+            return measure_certificate(files, threads, options);
+        });
+        add_memory(figures, "certified sweep", peak, triangles);
+    }
     figures.measure("exact areas", [&] { return measure_exact(files, options); });
     return figures.all();
 }
