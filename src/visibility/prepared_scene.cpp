@@ -53,24 +53,28 @@ bool names(const std::vector<SurfaceId>& list, SurfaceId surface)
 PreparedScene::PreparedScene(const Study& study, const Workers& workers)
     : study_(study), origin_(mean_of_lit_centres(study))
 {
-    for (const Surface& surface : study.surfaces)
-        bodies_.add({.mesh = surface.mesh, .placement = {}, .part = {}});
+    bodies_ = Slots<SurfaceId, Body>(study.surfaces.size());
     const std::vector<SurfaceId> all = bodies_.ids();
     const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    if (!for_each_index(all.size(), silent,
-                        [&](std::size_t i, unsigned) { prepare(bodies_[all[i]]); }))
+    if (!for_each_index(all.size(), silent, [&](std::size_t i, unsigned) { prepare(all[i]); }))
         throw Stopped();
 }
 
-void PreparedScene::prepare(Body& body) const
+void PreparedScene::prepare(SurfaceId surface)
 {
-    body.part = std::make_shared<PreparedPart>(body.mesh, -origin_);
+    bodies_[surface].part = std::make_shared<PreparedPart>(mesh_of(surface), -origin_);
+}
+
+const TriangleMesh& PreparedScene::mesh_of(SurfaceId surface) const
+{
+    const Body& body = bodies_[surface];
+    return body.replaced ? *body.replaced : study_.surfaces[surface].mesh;
 }
 
 void PreparedScene::replace(SurfaceId surface, TriangleMesh mesh)
 {
-    bodies_[surface].mesh = std::move(mesh);
-    prepare(bodies_[surface]);
+    bodies_[surface].replaced = std::move(mesh);
+    prepare(surface);
 }
 
 void PreparedScene::place(SurfaceId surface, const Placement& placement)
@@ -133,7 +137,7 @@ TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
 {
     TriangleMesh lit;
     for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
-        append(lit, placed(bodies_[s].mesh, placement_of({s, lamp.twin})));
+        append(lit, placed(mesh_of(s), placement_of({s, lamp.twin})));
     return each_facet_once(lit);
 }
 
@@ -158,7 +162,7 @@ std::vector<PlacedMesh> PreparedScene::placed_obstacles_of(const LampStanding& l
     std::vector<PlacedMesh> obstacles;
     for (const Standing& s : obstacles_of(lamp)) {
         const bool lit = s.twin == lamp.twin && names(study_.lamps[lamp.lamp].emits, s.surface);
-        obstacles.push_back({&bodies_[s.surface].mesh, placement_of(s), is_approved(s, lamp), lit});
+        obstacles.push_back({&mesh_of(s.surface), placement_of(s), is_approved(s, lamp), lit});
     }
     return obstacles;
 }

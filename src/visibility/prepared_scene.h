@@ -5,6 +5,8 @@
 #include "visibility/exact_area.h"
 #include "visibility/sweep.h"
 
+#include <optional>
+
 namespace glim {
 
 /// A lamp as it stands on the vehicle: as drawn, or its mirror image on the other side.
@@ -23,7 +25,8 @@ struct Standing {
 /// median plane, twice. Changing one surface rebuilds that one only.
 class PreparedScene {
 public:
-    /// `study` outlives the scene. Parts are made ready side by side. Throws Stopped.
+    /// `study` outlives the scene, its surfaces unchanged. Parts are made ready side by side.
+    /// Throws Stopped.
     explicit PreparedScene(const Study& study, const Workers& workers = {});
 
     void replace(SurfaceId surface, TriangleMesh mesh); ///< vehicle frame
@@ -46,7 +49,7 @@ public:
 
 private:
     struct Body {
-        TriangleMesh mesh; ///< vehicle frame, as drawn
+        std::optional<TriangleMesh> replaced; ///< vehicle frame; else the study's own, as drawn
         Placement placement;
         std::shared_ptr<const PreparedPart> part; ///< scene frame
     };
@@ -57,7 +60,8 @@ private:
     Placement placement_of(const Standing& standing) const; ///< vehicle frame
     Placement scene_placement_of(const Standing& standing) const;
     Caster caster_of(const std::vector<Standing>& standings) const;
-    void prepare(Body& body) const;
+    const TriangleMesh& mesh_of(SurfaceId surface) const;
+    void prepare(SurfaceId surface);
 
     const Study& study_;
     Point origin_; ///< vehicle frame: the mean of the lit surfaces' centres
