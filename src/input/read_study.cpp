@@ -32,9 +32,15 @@ Sampling read_sampling(TableReader& top)
     sampling.step = table->angle("step").value_or(sampling.step);
     sampling.feature = table->length("feature").value_or(sampling.feature);
     sampling.touch = table->length("touch").value_or(sampling.touch);
+    sampling.hairline = table->length("hairline").value_or(sampling.hairline);
+    sampling.finest = table->angle("finest").value_or(sampling.finest);
+    if (const auto* row = table->row_of("certify", certify_words, &CertifyWord::word))
+        sampling.certify = row->certify;
     for (const auto& [key, value] :
          {std::pair("step", in_degrees(sampling.step)),
-          std::pair("feature", in_mm(sampling.feature)), std::pair("touch", in_mm(sampling.touch))})
+          std::pair("feature", in_mm(sampling.feature)), std::pair("touch", in_mm(sampling.touch)),
+          std::pair("hairline", in_mm(sampling.hairline)),
+          std::pair("finest", in_degrees(sampling.finest))})
         if (value <= 0)
             table->complain(key, "`" + std::string(key) + "` of [sampling] is not above 0",
                             "write a positive number, or take the key away");

@@ -1,6 +1,8 @@
 #include "input/rule_parts.h"
 
+#include "input/rule_conditions.h"
 #include "model/nearest_word.h"
+#include "model/rule_words.h"
 
 #include <algorithm>
 
@@ -57,13 +59,20 @@ RuleDraft read_rule(TableReader& table, RuleIds& ids)
     draft.place = table.place();
     draft.rule.id = read_id(table, ids);
     draft.rule.title = table.text("title").value_or(draft.rule.id);
-    const std::vector<Reference> all = table.texts("all_of");
-    const std::vector<Reference> any = table.texts("any_of");
-    if (table.has("all_of") == table.has("any_of") || (all.empty() && any.empty()))
+    int ways = 0;
+    for (const CombineWord& word : combine_words) {
+        if (!table.has(word.key))
+            continue;
+        ++ways;
+        draft.rule.combine = word.combine;
+        draft.parts = table.texts(word.key);
+    }
+    if (ways != 1 || draft.parts.empty())
         table.complaints().add(table.place(), table.words() + " does not join parts in one way",
-                               "write either all_of = [\"row\", ...] or any_of = [\"row\", ...]");
-    draft.rule.combine = table.has("any_of") ? Combine::any_of : Combine::all_of;
-    draft.parts = table.has("any_of") ? any : all;
+                               "write one of all_of = [\"row\", ...], any_of = [\"row\", ...] "
+                               "and choose_one = [\"row\", ...]");
+    draft.rule.when = read_vehicle_conditions(table);
+    draft.rule.of_other_lamps = read_functions(table, "of_other_lamps");
     for (const Reference& part : draft.parts)
         draft.rule.parts.push_back(part.name);
     table.complain_of_unknown_keys();

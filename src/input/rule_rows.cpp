@@ -1,30 +1,17 @@
 #include "input/rule_rows.h"
 
+#include "input/rule_conditions.h"
+#include "input/rule_criteria.h"
 #include "input/rule_fields.h"
+#include "model/nearest_word.h"
+#include "model/rule_words.h"
 
+#include <algorithm>
 #include <array>
 
 namespace glim {
 
 namespace {
-
-struct MeasuredWord {
-    Measured measured;
-    std::string_view word;
-};
-constexpr std::array measured_words = {
-    MeasuredWord{Measured::overall_width, "overall_width"},
-    MeasuredWord{Measured::axis_height, "axis_height"},
-};
-
-struct PartsWord {
-    ApprovedParts parts;
-    std::string_view word;
-};
-constexpr std::array parts_words = {
-    PartsWord{ApprovedParts::counted, "counted"},
-    PartsWord{ApprovedParts::ignored, "ignored"},
-};
 
 struct PositiveWord {
     PositiveH positive;
@@ -35,7 +22,7 @@ constexpr std::array positive_words = {
     PositiveWord{PositiveH::inboard, "inboard"},
 };
 
-const std::vector<std::string> criterion_kinds = {"least_area"};
+const std::vector<std::string> load_states = {"unladen", "curb", "design"};
 
 Citation read_citation(TableReader& table)
 {
@@ -48,61 +35,6 @@ Citation read_citation(TableReader& table)
     citation.source = table.text("source").value_or("");
     citation.clause = table.text("clause").value_or("");
     return citation;
-}
-
-Condition read_condition(TableReader& table)
-{
-    Condition condition;
-    table.demand("quantity", "write \"overall_width\" or \"axis_height\"");
-    if (const auto* row = table.row_of("quantity", measured_words, &MeasuredWord::word))
-        condition.quantity = row->measured;
-    condition.at_least = table.length("at_least");
-    condition.below = table.length("below");
-    table.complain_of_unknown_keys();
-    if (!table.has("at_least") && !table.has("below"))
-        table.complaints().add(table.place(), table.words() + " sets no limit",
-                               "write at_least = or below =, in mm");
-    if (condition.at_least && condition.below && *condition.at_least >= *condition.below)
-        table.complain("below", table.words() + " can never hold",
-                       "`below` must exceed `at_least`");
-    return condition;
-}
-
-std::vector<Condition> read_conditions(TableReader& table)
-{
-    std::vector<Condition> conditions;
-    for (TableReader& one : table.tables("when", "`when` of " + table.words()))
-        conditions.push_back(read_condition(one));
-    return conditions;
-}
-
-Criterion read_criterion(TableReader& row)
-{
-    row.demand("criterion", "write criterion = { kind = \"least_area\", mm2 = ... }");
-    std::optional<TableReader> table = row.table("criterion", "`criterion` of " + row.words());
-    if (!table)
-        return LeastArea{};
-    table->demand("kind", "write kind = " + quoted_choice(criterion_kinds));
-    table->choice("kind", criterion_kinds);
-    table->demand("mm2", "write the least visible area in mm2");
-    const std::optional<double> mm2 = table->number("mm2", "mm2");
-    if (mm2 && *mm2 <= 0)
-        table->complain("mm2", "the area of " + table->words() + " is not above 0",
-                        "write the least visible area in mm2");
-    table->complain_of_unknown_keys();
-    return LeastArea{square_millimetres(mm2.value_or(0))};
-}
-
-std::vector<LampFunction> read_functions(TableReader& table)
-{
-    std::vector<std::string> known;
-    known.reserve(function_words.size());
-    for (const FunctionWord& row : function_words)
-        known.emplace_back(row.key);
-    std::vector<LampFunction> functions;
-    for (const std::size_t i : table.choices("functions", known))
-        functions.push_back(function_words[i].function);
-    return functions;
 }
 
 void read_answered_by(TableReader& table, RuleRow& row)
@@ -128,6 +60,44 @@ Relaxation read_relaxation(TableReader& table, PositiveH positive)
     return relaxation;
 }
 
+void read_directions(TableReader& table, RuleRow& row)
+{
+    const auto* sense = table.row_of("positive_h", positive_words, &PositiveWord::word);
+    const PositiveH positive = sense ? sense->positive : PositiveH::outboard;
+    row.field = read_field(table, positive).value_or(Field{});
+    for (TableReader& one : table.tables("relaxed", "`relaxed` of " + table.words()))
+        row.relaxations.push_back(read_relaxation(one, positive));
+    if (const auto* parts =
+            table.row_of("approved_parts", approved_parts_words, &ApprovedPartsWord::key))
+        row.approved_parts = parts->parts;
+    else if (!std::holds_alternative<LeastArea>(row.criterion))
+        row.approved_parts = ApprovedParts::ignored;
+}
+
+constexpr std::array direction_keys = {"field",   "fields",     "points",
+                                       "relaxed", "positive_h", "approved_parts"};
+
+/// A row that measures where the lamp stands has no directions to look in.
+void complain_of_unknown_keys(TableReader& table)
+{
+    const std::vector<std::string> known(table.asked().begin(), table.asked().end());
+    table.complain_of_unknown_keys([&](const std::string& key) {
+        const bool of_directions =
+            std::find(direction_keys.begin(), direction_keys.end(), key) != direction_keys.end();
+        return of_directions ? "take it away: this criterion measures where the lamp stands and "
+                               "looks in no direction"
+                             : did_you_mean(key, known);
+    });
+}
+
+void check_union(TableReader& table, const RuleRow& row)
+{
+    if (row.answered_by == AnsweredBy::together &&
+        !std::holds_alternative<LeastArea>(row.criterion))
+        table.complain("answered_by", table.words() + " adds up what is no area",
+                       "write answered_by = \"each\" or \"one_alone\"");
+}
+
 } // namespace
 
 RuleRow read_row(TableReader& table, const std::string& id)
@@ -136,24 +106,18 @@ RuleRow read_row(TableReader& table, const std::string& id)
     row.id = id;
     row.title = table.text("title").value_or(id);
     row.citation = read_citation(table);
-    row.functions = read_functions(table);
+    row.functions = read_functions(table, "functions");
     if (const auto* axis = table.row_of("axis", axis_words, &AxisWord::word))
         row.axis = axis->axis;
-    const auto* sense = table.row_of("positive_h", positive_words, &PositiveWord::word);
-    const PositiveH positive = sense ? sense->positive : PositiveH::outboard;
-    row.field = read_field(table, positive).value_or(Field{});
-    row.when = read_conditions(table);
-    for (TableReader& one : table.tables("relaxed", "`relaxed` of " + table.words()))
-        row.relaxations.push_back(read_relaxation(one, positive));
     row.criterion = read_criterion(table);
-    if (const auto* parts = table.row_of("approved_parts", parts_words, &PartsWord::word))
-        row.approved_parts = parts->parts;
-    if (row.approved_parts == ApprovedParts::ignored)
-        table.complain("approved_parts",
-                       "an area with the lamp's approved parts ignored is not measured",
-                       "write \"counted\", which is the cautious reading, or leave the key out");
+    if (asks_directions(row.criterion))
+        read_directions(table, row);
+    row.when = read_conditions(table);
+    if (const auto state = table.choice("state", load_states))
+        row.state = load_states[*state];
     read_answered_by(table, row);
-    table.complain_of_unknown_keys();
+    check_union(table, row);
+    complain_of_unknown_keys(table);
     return row;
 }
 

@@ -33,41 +33,97 @@ std::optional<std::size_t> table_place(TableReader& table, const std::filesystem
     return places[*name];
 }
 
-bool asks_for_width(const std::vector<Condition>& when)
+/// What a row or a rule needs to know of the vehicle or of a lamp.
+bool asks_for(Measured quantity, const std::vector<Condition>& when)
 {
-    return std::any_of(when.begin(), when.end(), [](const Condition& condition) {
-        return condition.quantity == Measured::overall_width;
-    });
+    return std::any_of(when.begin(), when.end(),
+                       [&](const Condition& c) { return c.quantity == quantity; });
 }
 
-bool asks_for_width(const RuleRow& row)
+bool asks_for(Measured quantity, const RuleRow& row)
 {
-    return asks_for_width(row.when) ||
+    return asks_for(quantity, row.when) ||
            std::any_of(row.relaxations.begin(), row.relaxations.end(),
-                       [](const Relaxation& relaxed) { return asks_for_width(relaxed.when); });
+                       [&](const Relaxation& r) { return asks_for(quantity, r.when); });
 }
 
-void check_width(TableReader& table, const RuleTable& rules, const std::string& rule,
-                 const std::optional<Vehicle>& vehicle)
+/// The id of the first row or rule that asks for it.
+std::optional<std::string> who_asks_for(Measured quantity, const RuleTable& rules,
+                                        const std::string& rule)
 {
-    if (!vehicle || vehicle->overall_width)
-        return;
     for (const RuleRow* row : rows_under(rules, rule))
-        if (asks_for_width(*row)) {
-            table.complain("rule",
-                           "the row `" + row->id +
-                               "` depends on the overall width, which the "
-                               "study does not give",
-                           "write overall_width = (mm) in [vehicle], without mirrors and lamps");
-            return;
-        }
+        if (asks_for(quantity, *row))
+            return row->id;
+    for (const Rule* each : rules_under(rules, rule))
+        if (asks_for(quantity, each->when))
+            return each->id;
+    return std::nullopt;
+}
+
+std::optional<std::string> who_asks_for_edge(const RuleTable& rules, const std::string& rule)
+{
+    for (const RuleRow* row : rows_under(rules, rule))
+        if (std::holds_alternative<ToOuterEdge>(row->criterion))
+            return row->id;
+    return std::nullopt;
+}
+
+void check_vehicle(TableReader& table, const RuleTable& rules, const std::string& rule,
+                   const Vehicle& vehicle)
+{
+    const auto complain = [&](const std::string& who, const std::string& what,
+                              const std::string& remedy) {
+        table.complain("rule",
+                       "`" + who + "` depends on the " + what + ", which the study does not give",
+                       remedy);
+    };
+    if (!vehicle.overall_width)
+        if (const auto who = who_asks_for(Measured::overall_width, rules, rule))
+            complain(*who, "overall width",
+                     "write overall_width = (mm) in [vehicle], without mirrors and lamps");
+    if (vehicle.category.empty())
+        if (const auto who = who_asks_for(Measured::vehicle_category, rules, rule))
+            complain(*who, "vehicle category", "write category = \"M1\" or the like in [vehicle]");
+    if (!vehicle.extreme_outer_edge && !vehicle.overall_width)
+        if (const auto who = who_asks_for_edge(rules, rule))
+            complain(*who, "extreme outer edge",
+                     "write extreme_outer_edge = (mm from the median plane) in [vehicle]");
+}
+
+/// Each must be a part of a choice below the rule, and of each choice one at most.
+void check_options(TableReader& table, const RuleTable& rules, const std::string& rule,
+                   const std::vector<Reference>& options)
+{
+    std::vector<std::string> known;
+    for (const Rule* each : rules_under(rules, rule)) {
+        if (each->combine != Combine::choose_one)
+            continue;
+        known.insert(known.end(), each->parts.begin(), each->parts.end());
+        const auto chosen =
+            std::count_if(options.begin(), options.end(), [&](const Reference& option) {
+                return std::find(each->parts.begin(), each->parts.end(), option.name) !=
+                       each->parts.end();
+            });
+        if (chosen > 1)
+            table.complain("option",
+                           table.words() + " chooses twice where `" + each->id +
+                               "` leaves one choice",
+                           "keep one of " + listed(each->parts));
+    }
+    for (const Reference& option : options)
+        if (std::find(known.begin(), known.end(), option.name) == known.end())
+            table.complaints().add(option.place,
+                                   "the rule `" + rule + "` leaves no choice `" + option.name + "`",
+                                   known.empty() ? "take `option` away: the rule leaves none"
+                                                 : did_you_mean(option.name, known));
 }
 
 void check_rule(TableReader& table, const RuleTable& rules, const std::string& rule,
                 const std::optional<Vehicle>& vehicle)
 {
     if (rules.row(rule) || rules.rule(rule)) {
-        check_width(table, rules, rule, vehicle);
+        if (vehicle)
+            check_vehicle(table, rules, rule, *vehicle);
         return;
     }
     std::vector<std::string> known;
@@ -97,6 +153,16 @@ std::vector<LampId> read_asked_lamps(TableReader& table, const NameBook& lamp_na
     return lamps;
 }
 
+/// In which state of load; the study must know the ground in it.
+void read_state(TableReader& table, const Study& study, Check& check)
+{
+    std::vector<std::string> known;
+    for (const GroundState& ground : study.grounds)
+        known.push_back(ground.state);
+    if (const auto state = table.choice("state", known))
+        check.state = known[*state];
+}
+
 } // namespace
 
 void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
@@ -116,6 +182,12 @@ void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
         check.table = rules.value_or(0);
         check.rule = rule.value_or("");
         check.lamps = read_asked_lamps(table, lamp_names);
+        read_state(table, study, check);
+        const std::vector<Reference> options = table.texts("option");
+        if (rules && rule)
+            check_options(table, study.tables[*rules], *rule, options);
+        for (const Reference& option : options)
+            check.options.push_back(option.name);
         finish_section(table, "check");
         study.checks.push_back(std::move(check));
     }

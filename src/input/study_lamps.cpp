@@ -81,6 +81,7 @@ void read_side(TableReader& table, LampDraft& draft)
     draft.lamp.side = side ? side->side : Side::left;
     draft.side_place = table.place_of("side");
     draft.lamp.paired = table.truth("pair").value_or(false);
+    draft.lamp.optional = table.truth("optional").value_or(false);
     if (draft.lamp.paired && draft.lamp.side == Side::median)
         table.complain("pair", "a lamp on the median plane has no twin",
                        "take `pair` away, or write the side where this lamp stands");

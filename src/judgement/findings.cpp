@@ -1,6 +1,7 @@
 #include "judgement/findings.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace glim {
 
@@ -13,6 +14,79 @@ Area LampLook::high(std::size_t at) const
 {
     return exact[at] ? std::min(seen[at].lens, exact[at]->visible + exact[at]->rounding)
                      : seen[at].high;
+}
+
+Area LampLook::hidden(std::size_t at) const
+{
+    if (exact_hidden[at])
+        return exact_hidden[at]->hidden;
+    return std::clamp(seen[at].hidden(), seen[at].hidden_low, seen[at].hidden_high);
+}
+
+Area LampLook::hidden_low(std::size_t at) const
+{
+    return exact_hidden[at] ? std::max(Area{}, hidden(at) - exact_hidden[at]->rounding)
+                            : seen[at].hidden_low;
+}
+
+Area LampLook::hidden_high(std::size_t at) const
+{
+    return exact_hidden[at] ? hidden(at) + exact_hidden[at]->rounding : seen[at].hidden_high;
+}
+
+Area LampLook::approved(std::size_t at) const
+{
+    return exact[at] && exact_hidden[at] ? exact[at]->visible + exact_hidden[at]->hidden
+                                         : seen[at].approved;
+}
+
+std::string_view key_of(Between between)
+{
+    switch (between) {
+    case Between::not_met_anyway:
+        return "not_met_anyway";
+    case Between::subdivided:
+        return "subdivided";
+    case Between::on_grid:
+        break;
+    }
+    return "on_grid";
+}
+
+std::string_view key_of(Obstacles obstacles)
+{
+    switch (obstacles) {
+    case Obstacles::without_approved:
+        return "without_approved";
+    case Obstacles::approved_too:
+        return "approved_too";
+    case Obstacles::all:
+        break;
+    }
+    return "all";
+}
+
+std::string_view key_of(FigureUnit unit)
+{
+    switch (unit) {
+    case FigureUnit::degrees:
+        return "deg";
+    case FigureUnit::share:
+        return "share";
+    case FigureUnit::millimetres:
+        break;
+    }
+    return "mm";
+}
+
+double Measurement::margin() const
+{
+    double margin = std::numeric_limits<double>::infinity();
+    if (at_least)
+        margin = figure - *at_least;
+    if (at_most)
+        margin = std::min(margin, *at_most - figure);
+    return margin;
 }
 
 const LampVerdict& CheckFindings::deciding_verdict() const

@@ -3,6 +3,7 @@
 #include "judgement/outcome.h"
 #include "model/study.h"
 #include "visibility/exact_area.h"
+#include "visibility/prepared_scene.h"
 #include "visibility/seen_area.h"
 
 namespace glim {
@@ -16,27 +17,78 @@ struct LampLook {
     Side side = Side::left;     ///< where it stands; for a twin, the other side
     bool twin = false;          ///< the mirror image of the drawn lamp
     bool twin_is_alike = false; ///< the scene is symmetric: this stands for the mirror image too
+    Obstacles obstacles = Obstacles::all;
     ReferenceAxis axis = ReferenceAxis::forward;
     LampFrame frame;              ///< vehicle frame
+    std::string state;            ///< of load: where the ground is taken
+    bool state_stands_in = false; ///< for the rule's own state, which the study does not give
     Point centre = Point::Zero(); ///< centre of reference, vehicle frame
     bool centre_assumed = true;   ///< the area centroid of the lit face, for want of a declared one
     Length axis_height;           ///< of the centre above the ground of the study's state
     Area lit_face;                ///< area of the lit surface itself, not projected
 
-    std::vector<Bearing> toward;                 ///< by V, then H
-    std::vector<SeenArea> seen;                  ///< one a direction
-    std::vector<std::optional<ExactArea>> exact; ///< one a direction, where it was asked
+    std::vector<Bearing> toward;                          ///< by V, then H
+    std::vector<SeenArea> seen;                           ///< one a direction
+    std::vector<std::optional<ExactArea>> exact;          ///< one a direction, where it was asked
+    std::vector<std::optional<ExactHidden>> exact_hidden; ///< likewise
+    /// One a direction: how far areas may be off because meshes are not the surfaces that they
+    /// stand for. An estimate from chord errors; beside the numerical bounds, not in them.
+    std::vector<Area> mesh_error;
 
     /// The best figure known: exact where asked, else sampled.
     Area visible(std::size_t at) const { return exact[at] ? exact[at]->visible : seen[at].visible; }
     Area low(std::size_t at) const;
     Area high(std::size_t at) const;
+    /// What is hidden by things not approved with the lamp, likewise.
+    Area hidden(std::size_t at) const;
+    Area hidden_low(std::size_t at) const;
+    Area hidden_high(std::size_t at) const;
+    /// Hidden only by the lamp itself and by what was approved with it.
+    Area approved(std::size_t at) const;
 };
 
 struct DirectionVerdict {
     std::size_t at = 0; ///< place in the look
     SolidAngle weight;
     Outcome outcome = Outcome::undecided;
+    Because because = Because::of_the_figures;
+    bool between = false; ///< no node of the grid: found between them, it weighs nothing
+};
+
+/// How sure a verdict is of what lies between the directions looked at.
+enum class Between {
+    not_met_anyway, ///< a direction fails: what lies between cannot mend it
+    on_grid,        ///< met in the directions of the grid; nothing is said of those between
+    subdivided, ///< looked at more finely wherever the areas could fall to the threshold between
+};
+
+/// Where the outcome changes from met to something else, between two neighbours of the grid.
+struct Crossing {
+    Bearing met, unmet; ///< as near as they were brought together
+    Area visible_met, visible_unmet;
+    /// Half the way between them, and what the areas' own errors may shift it.
+    Angle uncertainty;
+};
+
+/// As results spell them.
+std::string_view key_of(Between between);
+std::string_view key_of(Obstacles obstacles);
+
+enum class FigureUnit { millimetres, degrees, share };
+
+/// "mm", "deg" or "share".
+std::string_view key_of(FigureUnit unit);
+
+/// Something measured where a lamp stands, and what the rule holds it against.
+struct Measurement {
+    std::string what; ///< "lowest point of the apparent surface"
+    FigureUnit unit = FigureUnit::millimetres;
+    double figure = 0;
+    std::optional<double> at_least = {}, at_most = {};
+    std::vector<Point> points = {}; ///< vehicle frame: where it is, or the two it lies between
+    std::string note = {};          ///< what was assumed; may be empty
+
+    double margin() const; ///< to the nearer limit; negative where it is not kept
 };
 
 /// How much of the field passes, counted both ways: grid nodes are dense towards the poles.
@@ -68,14 +120,26 @@ struct LampVerdict {
     std::size_t look = 0; ///< place in Findings::looks
     Outcome outcome = Outcome::undecided;
     Because because = Because::of_the_figures;
-    Field field;                           ///< as it applied, relaxations included
-    std::optional<std::size_t> relaxation; ///< place in the row's, where one applied
-    Area needed;
-    std::vector<DirectionVerdict> directions; ///< empty where not applicable
-    std::size_t worst = 0; ///< place in `directions`: the least visible area, exactly known
-    Area least_visible;
-    Area margin; ///< least_visible - needed
+    Field field;                              ///< as it applied, relaxations included
+    std::optional<std::size_t> relaxation;    ///< place in the row's, where one applied
+    std::vector<DirectionVerdict> directions; ///< empty where the row looks in no direction
+    /// Place in `directions`. Rows of area: the least visible area, exactly known. Rows of
+    /// obstacles: the worst outcome, of these the largest hidden area.
+    std::size_t worst = 0;
+    Area needed;        ///< rows of area
+    Area tolerated;     ///< rows of obstacles: so much hidden area counts as none, at `worst`
+    Area least_visible; ///< at `worst`
+    Area hidden;        ///< at `worst`, by what was not approved with the lamp
+    Area mesh_error;    ///< at `worst`
+    Area margin;        ///< rows of area: least_visible - needed; of obstacles: minus hidden
     Coverage coverage;
+    Between between = Between::on_grid;
+    Angle finest_step;                 ///< between directions, where `between` is `subdivided`
+    std::vector<Crossing> crossings;   ///< by V, then H
+    std::vector<Measurement> measured; ///< rows of place
+    std::string follows;               ///< the category or multiplier that a gap gives; or empty
+    /// The margin as a share of what is asked, so that rows of different kinds can be compared.
+    double relative_margin = 0;
     std::vector<UncoveredRange> uncovered; ///< largest first
     std::vector<Blocker> blockers; ///< by what they take in failing directions, then at worst
 };
@@ -98,6 +162,9 @@ struct CheckFindings {
     std::string table, regulation, edition;
     std::string rule, rule_title;
     Outcome outcome = Outcome::undecided;
+    Because because = Because::of_the_figures; ///< what the deciding verdict does not tell
+    std::string explanation;                   ///< of `because`: which rule, which lamp; or empty
+    std::vector<std::string> options;          ///< what the study chose
     std::vector<RowFindings> rows;
     std::optional<Deciding> deciding; ///< none where nothing applies
 

@@ -1,26 +1,16 @@
 #include "judgement/plan.h"
 
-#include "judgement/lamp_frame.h"
+#include "judgement/conditions.h"
+#include "judgement/new_look.h"
 
 #include <algorithm>
-#include <iterator>
 
 namespace glim {
 
 namespace {
 
-/// The centroid of the facets, weighed by area.
-Point area_centroid(const TriangleMesh& mesh)
-{
-    Point sum = Point::Zero();
-    double weight = 0;
-    for (std::size_t f = 0; f < mesh.facets.size(); ++f) {
-        const double area = area_vector(mesh, f).norm();
-        sum += area * (mesh.corner(f, 0) + mesh.corner(f, 1) + mesh.corner(f, 2)) / 3;
-        weight += area;
-    }
-    return weight > 0 ? Point(sum / weight) : box_of(mesh).centre();
-}
+/// Where samples are held against contours by default.
+constexpr Angle coarse_step = degrees(5);
 
 bool before(const Bearing& a, const Bearing& b) { return a.v != b.v ? a.v < b.v : a.h < b.h; }
 
@@ -43,45 +33,34 @@ public:
 private:
     AskedCheck ask(const Check& check)
     {
-        AskedCheck asked{&check, &study_.tables[check.table], {}};
-        const std::vector<LampStanding> lamps = standings_of(check);
+        AskedCheck asked{
+            &check, &study_.tables[check.table], asked_lamps(study_, scene_, check), {}};
         for (const RuleRow* row : rows_under(*asked.table, check.rule))
-            asked.rows.push_back(ask(*row, check, lamps));
+            asked.rows.push_back(ask(*row, asked));
         return asked;
     }
 
-    /// Mirror images are looked at only where they might see something else.
-    std::vector<LampStanding> standings_of(const Check& check) const
-    {
-        std::vector<LampStanding> all(check.lamps.size());
-        std::transform(check.lamps.begin(), check.lamps.end(), all.begin(), [](LampId lamp) {
-            return LampStanding{lamp, false};
-        });
-        if (scene_.is_symmetric())
-            return all;
-        std::vector<LampStanding> twins;
-        std::copy_if(all.begin(), all.end(), std::back_inserter(twins),
-                     [&](const LampStanding& l) { return study_.lamps[l.lamp].paired; });
-        for (LampStanding& twin : twins)
-            twin.twin = true;
-        all.insert(all.end(), twins.begin(), twins.end());
-        return all;
-    }
-
-    AskedRow ask(const RuleRow& row, const Check& check, const std::vector<LampStanding>& lamps)
+    AskedRow ask(const RuleRow& row, const AskedCheck& check)
     {
         AskedRow asked{.row = &row, .lamps = {}, .together = {}};
-        for (const LampStanding& lamp : lamps)
-            asked.lamps.push_back(ask(row, {lamp}));
+        const Reached reached = reach_of_row(study_, *check.check, row.id);
+        for (std::size_t i = 0; i < check.lamps.standings.size(); ++i) {
+            Asked lamp = ask(row, *check.check, {check.lamps.standings[i]});
+            if (!reached.directly && !reached.through_others)
+                lamp.not_applicable = Because::condition_does_not_hold;
+            else if (check.lamps.consulted[i] ? !reached.through_others : !reached.directly)
+                lamp.not_applicable = Because::another_lamp;
+            asked.lamps.push_back(std::move(lamp));
+        }
         if (row.answered_by != AnsweredBy::together)
             return asked;
         for (const auto& lamps_of_side : by_side(asked.lamps)) {
-            complain_if_axes_differ(row, check, lamps_of_side);
+            complain_if_axes_differ(row, *check.check, lamps_of_side);
             std::vector<LampStanding> together;
             together.reserve(lamps_of_side.size());
             for (const Asked* lamp : lamps_of_side)
                 together.push_back(lamp->lamp);
-            asked.together.push_back(ask(row, together));
+            asked.together.push_back(ask(row, *check.check, together));
         }
         return asked;
     }
@@ -108,83 +87,47 @@ private:
         return sides;
     }
 
-    Asked ask(const RuleRow& row, const std::vector<LampStanding>& lamps)
+    Asked ask(const RuleRow& row, const Check& check, std::vector<LampStanding> lamps)
     {
+        const Obstacles obstacles = obstacles_for(row);
+        for (LampStanding& lamp : lamps)
+            lamp.obstacles = obstacles;
         Asked asked;
         asked.lamp = lamps.front();
-        asked.look = look_at(lamps, row.axis);
+        asked.look = look_at(lamps, row.axis, check.state.empty() ? row.state : check.state);
         asked.field = row.field;
-        const LampFunction function = study_.lamps[lamps.front().lamp].function;
-        if (!row.functions.empty() &&
-            std::find(row.functions.begin(), row.functions.end(), function) == row.functions.end())
+        const Lamp& lamp = study_.lamps[lamps.front().lamp];
+        const LampLook& look = plan_.looks[asked.look];
+        if (!speaks_of(row, lamp.function))
             asked.not_applicable = Because::another_function;
-        else if (!all_hold(row.when, asked.look))
+        else if (!all_hold(row.when, study_, lamp, look))
             asked.not_applicable = Because::condition_does_not_hold;
         for (std::size_t i = 0; i < row.relaxations.size() && !asked.relaxation; ++i)
-            if (all_hold(row.relaxations[i].when, asked.look)) {
+            if (all_hold(row.relaxations[i].when, study_, lamp, look)) {
                 asked.relaxation = i;
                 asked.field = row.relaxations[i].field;
             }
         return asked;
     }
 
-    bool all_hold(const std::vector<Condition>& conditions, std::size_t look) const
+    static Obstacles obstacles_for(const RuleRow& row)
     {
-        return std::all_of(conditions.begin(), conditions.end(), [&](const Condition& c) {
-            switch (c.quantity) {
-            case Measured::overall_width:
-                // The reader asks for the width wherever a row speaks of it.
-                return study_.vehicle.overall_width && c.holds(*study_.vehicle.overall_width);
-            case Measured::axis_height:
-                return c.holds(plan_.looks[look].axis_height);
-            }
-            return false;
-        });
+        const bool counted = row.approved_parts == ApprovedParts::counted;
+        if (std::holds_alternative<LeastArea>(row.criterion))
+            return counted ? Obstacles::all : Obstacles::without_approved;
+        return counted ? Obstacles::approved_too : Obstacles::all;
     }
 
-    std::size_t look_at(const std::vector<LampStanding>& lamps, ReferenceAxis axis)
+    std::size_t look_at(const std::vector<LampStanding>& lamps, ReferenceAxis axis,
+                        const std::string& state)
     {
-        LampLook look = new_look(lamps, axis);
+        LampLook look = new_look(study_, scene_, lamps, axis, state);
         for (std::size_t i = 0; i < plan_.looks.size(); ++i)
-            if (plan_.looks[i].name == look.name && plan_.looks[i].twin == look.twin &&
-                same_frame(plan_.looks[i].frame, look.frame))
+            if (same_view(plan_.looks[i], look))
                 return i;
         plan_.looks.push_back(std::move(look));
         plan_.standings.push_back(lamps);
         return plan_.looks.size() - 1;
-    }
-
-    LampLook new_look(const std::vector<LampStanding>& lamps, ReferenceAxis axis) const
-    {
-        const LampStanding& first = lamps.front();
-        const Lamp& lamp = study_.lamps[first.lamp];
-        const Placement across = study_.vehicle.across_median();
-        LampLook look;
-        for (const LampStanding& l : lamps)
-            look.name += (look.name.empty() ? "" : " + ") + study_.lamps[l.lamp].name;
-        look.function = lamp.function;
-        look.side = first.twin ? other(lamp.side) : lamp.side;
-        look.twin = first.twin;
-        look.twin_is_alike = lamp.paired && scene_.is_symmetric();
-        look.axis = axis;
-        const Direction declared = lamp.axis.value_or(axis_of(study_.vehicle, lamp.side, axis));
-        look.frame = lamp_frame(study_.vehicle, study_.grounds.front().ground, look.side,
-                                first.twin ? across(declared) : declared, axis);
-        const TriangleMesh lit = scene_.lit_surface_of(first);
-        look.centre_assumed = !lamp.centre;
-        look.centre = !lamp.centre ? area_centroid(lit)
-                      : first.twin ? across(*lamp.centre)
-                                   : *lamp.centre;
-        look.axis_height = study_.grounds.front().ground.height_of(look.centre);
-        for (const LampStanding& l : lamps)
-            look.lit_face += area_of(scene_.lit_surface_of(l));
-        return look;
-    }
-
-    static bool same_frame(const LampFrame& a, const LampFrame& b)
-    {
-        return a.forward.vector() == b.forward.vector() &&
-               a.outboard.vector() == b.outboard.vector() && a.up.vector() == b.up.vector();
     }
 
     void complain_if_axes_differ(const RuleRow& row, const Check& check,
@@ -204,8 +147,8 @@ private:
     /// Directions of all rows become one sorted list a look, and rows point into it.
     void number_directions()
     {
-        std::vector<DirectionGrid> grids; // one an asked lamp, in the order of for_each_asked
-        for_each_asked([&](const Asked& asked) {
+        std::vector<DirectionGrid> grids; // one an asked lamp, in the order of for_each_looking
+        for_each_looking([&](const RuleRow&, const Asked& asked) {
             grids.push_back(grid_of(asked.field, step_));
             auto& toward = plan_.looks[asked.look].toward;
             toward.insert(toward.end(), grids.back().nodes.begin(), grids.back().nodes.end());
@@ -214,28 +157,56 @@ private:
             std::sort(look.toward.begin(), look.toward.end(), before);
             look.toward.erase(std::unique(look.toward.begin(), look.toward.end()),
                               look.toward.end());
+            plan_.certify.emplace_back(look.toward.size());
         }
         auto grid = grids.begin();
-        for_each_asked([&](Asked& asked) {
-            const auto& toward = plan_.looks[asked.look].toward;
-            for (const Bearing& b : grid->nodes)
-                asked.at.push_back(static_cast<std::size_t>(
-                    std::lower_bound(toward.begin(), toward.end(), b, before) - toward.begin()));
+        for_each_looking([&](const RuleRow& row, Asked& asked) {
+            asked.at = places_of(grid->nodes, plan_.looks[asked.look]);
             asked.weights = std::move(grid->weights);
             ++grid;
+            certify(row, asked);
         });
     }
 
+    /// Of those nodes that the look has.
+    static std::vector<std::size_t> places_of(const std::vector<Bearing>& nodes,
+                                              const LampLook& look)
+    {
+        std::vector<std::size_t> places;
+        for (const Bearing& b : nodes) {
+            const auto found = std::lower_bound(look.toward.begin(), look.toward.end(), b, before);
+            if (found != look.toward.end() && *found == b)
+                places.push_back(static_cast<std::size_t>(found - look.toward.begin()));
+        }
+        return places;
+    }
+
+    void certify(const RuleRow& row, const Asked& asked)
+    {
+        const Certify how = must_be_certified(row) ? Certify::everywhere : study_.sampling.certify;
+        if (how == Certify::nowhere)
+            return;
+        const std::vector<std::size_t> places =
+            how == Certify::everywhere
+                ? asked.at
+                : places_of(grid_of(asked.field, std::max(step_, coarse_step)).nodes,
+                            plan_.looks[asked.look]);
+        for (const std::size_t at : places)
+            plan_.certify[asked.look][at] = true;
+    }
+
     template <class Do>
-    void for_each_asked(const Do& act)
+    void for_each_looking(const Do& act)
     {
         for (AskedCheck& check : plan_.checks)
             for (AskedRow& row : check.rows) {
+                if (!looks_in_directions(*row.row))
+                    continue;
                 for (Asked& asked : row.lamps)
                     if (!asked.not_applicable)
-                        act(asked);
+                        act(*row.row, asked);
                 for (Asked& asked : row.together)
-                    act(asked);
+                    act(*row.row, asked);
             }
     }
 
@@ -252,6 +223,17 @@ Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std
              Angle step)
 {
     return Planner(study, scene, step).plan(checks);
+}
+
+bool looks_in_directions(const RuleRow& row)
+{
+    return asks_directions(row.criterion) && !std::holds_alternative<LeastIntensity>(row.criterion);
+}
+
+bool must_be_certified(const RuleRow& row)
+{
+    const auto* least = std::get_if<LeastArea>(&row.criterion);
+    return !least || least->proof_if_hidden;
 }
 
 } // namespace glim

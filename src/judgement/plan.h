@@ -1,7 +1,7 @@
 #pragma once
 
 #include "geometry/direction_grid.h"
-#include "judgement/findings.h"
+#include "judgement/asked_lamps.h"
 #include "visibility/prepared_scene.h"
 
 namespace glim {
@@ -14,7 +14,9 @@ struct Asked {
     Field field;
     std::optional<std::size_t> relaxation;
     std::vector<std::size_t> at;     ///< the field's grid nodes as places in the look
-    std::vector<SolidAngle> weights; ///< one a node
+    std::vector<SolidAngle> weights; ///< one a node; what was added between them has none
+    /// How finely it was looked at between the nodes, where it was.
+    std::optional<Angle> subdivided_to;
 };
 
 struct AskedRow {
@@ -27,6 +29,7 @@ struct AskedRow {
 struct AskedCheck {
     const Check* check = nullptr;
     const RuleTable* table = nullptr;
+    AskedLamps lamps;
     std::vector<AskedRow> rows;
 };
 
@@ -35,6 +38,7 @@ struct AskedCheck {
 struct Plan {
     std::vector<LampLook> looks;                      ///< directions filled in, areas not yet
     std::vector<std::vector<LampStanding>> standings; ///< one list a look; areas add up
+    std::vector<std::vector<bool>> certify; ///< by look and direction: contours must prove it
     std::vector<AskedCheck> checks;
 };
 
@@ -42,5 +46,12 @@ struct Plan {
 /// together have different axes.
 Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std::size_t> checks,
              Angle step);
+
+/// Whether the row is judged by looking in directions (light is not looked at yet: photometric data
+/// cannot be given).
+bool looks_in_directions(const RuleRow& row);
+
+/// Whether contours must prove the row's bounds in every direction, whatever the sampling says.
+bool must_be_certified(const RuleRow& row);
 
 } // namespace glim

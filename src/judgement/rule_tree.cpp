@@ -1,5 +1,8 @@
 #include "judgement/rule_tree.h"
 
+#include "judgement/conditions.h"
+#include "model/nearest_word.h"
+
 #include <algorithm>
 #include <cassert>
 #include <limits>
@@ -11,13 +14,15 @@ namespace {
 /// An outcome, with the figure it hangs on.
 struct Answer {
     Outcome outcome = Outcome::not_applicable;
-    Area margin = square_millimetres(std::numeric_limits<double>::infinity());
-    std::optional<Deciding> deciding;
+    double margin = std::numeric_limits<double>::infinity(); ///< LampVerdict::relative_margin
+    std::optional<Deciding> deciding = {};
+    Because because = Because::of_the_figures; ///< what no verdict tells
+    std::string explanation = {};
 };
 
-/// Mirror images differ by the rounding of their placement. Margins closer than this are the same,
-/// and the lamp as drawn is the one to name.
-constexpr Area alike = square_millimetres(0.1);
+/// Mirror images differ by the rounding of their placement. Margins closer than this, as a share of
+/// what is asked, are the same, and the lamp as drawn is the one to name.
+constexpr double alike = 1e-4;
 
 bool worse(const Answer& a, const Answer& b)
 {
@@ -58,17 +63,34 @@ Answer worse_side(const Answer& first, const Answer& second)
 /// The lamps on one side, as places in every row's `lamps`.
 using Group = std::vector<std::size_t>;
 
+/// What is asked of one side: the lamps of the check, and those that rules depend on.
+struct SideGroups {
+    Group asked, consulted;
+};
+
+std::string quoted_functions(const std::vector<LampFunction>& functions)
+{
+    std::string words;
+    for (const FunctionWord& w : function_words)
+        if (std::find(functions.begin(), functions.end(), w.function) != functions.end())
+            words += (words.empty() ? "" : " or ") + std::string(w.words);
+    return words;
+}
+
 class Tree {
 public:
-    Tree(const CheckFindings& check, const RuleTable& table) : check_(check), table_(table) {}
+    Tree(const CheckFindings& check, const RuleGround& ground, const std::vector<LampLook>& looks)
+        : check_(check), ground_(ground), looks_(looks)
+    {
+    }
 
-    Answer of_side(const std::string& id, const Group& side) const
+    Answer of_side(const SideGroups& side) const
     {
         std::vector<Answer> answers;
-        for (const std::size_t lamp : side)
-            if (may_answer(lamp, side))
-                answers.push_back(of(id, side, lamp));
-        return answers.empty() ? of(id, side, std::nullopt) : best_of(answers);
+        for (const std::size_t lamp : side.asked)
+            if (may_answer(lamp, side.asked))
+                answers.push_back(of(check_.rule, side, side.asked, lamp));
+        return answers.empty() ? of(check_.rule, side, side.asked, std::nullopt) : best_of(answers);
     }
 
 private:
@@ -85,15 +107,75 @@ private:
     }
 
     /// With one lamp that answers alone, or, where none could answer every row, row by row.
-    Answer of(const std::string& id, const Group& group, std::optional<std::size_t> lamp) const
+    Answer of(const std::string& id, const SideGroups& side, const Group& group,
+              std::optional<std::size_t> lamp) const
     {
-        if (const Rule* rule = table_.rule(id)) {
-            std::vector<Answer> answers;
-            for (const std::string& part : rule->parts)
-                answers.push_back(of(part, group, lamp));
-            return rule->combine == Combine::all_of ? worst_of(answers) : best_of(answers);
+        const Rule* rule = ground_.table.rule(id);
+        if (!rule)
+            return of_row(row_place(id), group, lamp);
+        if (!all_hold(rule->when, ground_.vehicle))
+            return {};
+        if (!rule->of_other_lamps.empty())
+            return of_others(*rule, side);
+        return combined(*rule, side, group, lamp);
+    }
+
+    Answer combined(const Rule& rule, const SideGroups& side, const Group& group,
+                    std::optional<std::size_t> lamp) const
+    {
+        std::vector<Answer> answers;
+        bool lamp_itself = false;
+        for (const std::string& part : rule.parts) {
+            answers.push_back(of(part, side, group, lamp));
+            const Rule* below = ground_.table.rule(part);
+            lamp_itself |= applies(answers.back()) && (!below || below->of_other_lamps.empty());
         }
-        return of_row(row_place(id), group, lamp);
+        if (!lamp_itself && group == side.asked)
+            return {};
+        switch (rule.combine) {
+        case Combine::all_of:
+            return worst_of(answers);
+        case Combine::any_of:
+            return best_of(answers);
+        case Combine::choose_one:
+            break;
+        }
+        return chosen(rule, answers);
+    }
+
+    Answer chosen(const Rule& rule, const std::vector<Answer>& answers) const
+    {
+        for (std::size_t i = 0; i < rule.parts.size(); ++i)
+            if (std::find(check_.options.begin(), check_.options.end(), rule.parts[i]) !=
+                check_.options.end())
+                return answers[i];
+        Answer worst = worst_of(answers);
+        if (!applies(worst) || best_of(answers).outcome == Outcome::not_met)
+            return worst;
+        worst.outcome = Outcome::undecided;
+        worst.because = Because::option_not_declared;
+        worst.explanation = "`" + rule.id + "` can be met by " + listed(rule.parts, "or");
+        return worst;
+    }
+
+    /// Each of the other lamps alone; the best one is enough.
+    Answer of_others(const Rule& rule, const SideGroups& side) const
+    {
+        std::vector<Answer> answers;
+        for (const std::size_t lamp : side.consulted) {
+            const LampFunction function = looks_[check_.rows.front().lamps[lamp].look].function;
+            if (std::find(rule.of_other_lamps.begin(), rule.of_other_lamps.end(), function) !=
+                rule.of_other_lamps.end())
+                answers.push_back(combined(rule, side, {lamp}, lamp));
+        }
+        const Answer best = best_of(answers);
+        if (applies(best))
+            return best;
+        return {.outcome = Outcome::not_met,
+                .margin = -1,
+                .because = Because::no_such_lamp,
+                .explanation = "`" + rule.id + "` asks a " + quoted_functions(rule.of_other_lamps) +
+                               " on the same side"};
     }
 
     std::size_t row_place(const std::string& id) const
@@ -117,7 +199,8 @@ private:
         }
         if (!findings.together)
             return {};
-        return {findings.together->outcome, findings.together->margin, Deciding{row, 0, true}};
+        return {findings.together->outcome, findings.together->relative_margin,
+                Deciding{row, 0, true}};
     }
 
     std::vector<Answer> of_lamps(std::size_t row, const Group& group) const
@@ -131,30 +214,33 @@ private:
     Answer of_lamp(std::size_t row, std::size_t lamp) const
     {
         const LampVerdict& verdict = check_.rows[row].lamps[lamp];
-        return {verdict.outcome, verdict.margin, Deciding{row, lamp, false}};
+        return {verdict.outcome, verdict.relative_margin, Deciding{row, lamp, false}};
     }
 
     const CheckFindings& check_;
-    const RuleTable& table_;
+    const RuleGround& ground_;
+    const std::vector<LampLook>& looks_;
 };
 
 /// The side that is drawn first comes first; a lamp on the median plane is on both.
-std::vector<Group> sides_of(const std::vector<LampVerdict>& lamps,
-                            const std::vector<LampLook>& looks)
+std::vector<SideGroups> sides_of(const std::vector<LampVerdict>& lamps,
+                                 const std::vector<bool>& consulted,
+                                 const std::vector<LampLook>& looks)
 {
     std::vector<Side> sides;
-    for (const LampVerdict& lamp : lamps)
-        if (const Side side = looks[lamp.look].side;
-            side != Side::median && std::find(sides.begin(), sides.end(), side) == sides.end())
+    for (std::size_t l = 0; l < lamps.size(); ++l)
+        if (const Side side = looks[lamps[l].look].side;
+            !consulted[l] && side != Side::median &&
+            std::find(sides.begin(), sides.end(), side) == sides.end())
             sides.push_back(side);
     if (sides.empty())
         sides.push_back(Side::median);
-    std::vector<Group> groups;
+    std::vector<SideGroups> groups;
     for (const Side wanted : sides) {
-        Group group;
+        SideGroups group;
         for (std::size_t l = 0; l < lamps.size(); ++l)
             if (const Side side = looks[lamps[l].look].side; side == wanted || side == Side::median)
-                group.push_back(l);
+                (consulted[l] ? group.consulted : group.asked).push_back(l);
         groups.push_back(std::move(group));
     }
     return groups;
@@ -162,14 +248,16 @@ std::vector<Group> sides_of(const std::vector<LampVerdict>& lamps,
 
 } // namespace
 
-void answer_from_rows(CheckFindings& check, const RuleTable& table,
+void answer_from_rows(CheckFindings& check, const RuleGround& ground,
                       const std::vector<LampLook>& looks)
 {
-    const Tree tree(check, table);
+    const Tree tree(check, ground, looks);
     Answer answer;
-    for (const Group& side : sides_of(check.rows.front().lamps, looks))
-        answer = worse_side(answer, tree.of_side(check.rule, side));
+    for (const SideGroups& side : sides_of(check.rows.front().lamps, ground.consulted, looks))
+        answer = worse_side(answer, tree.of_side(side));
     check.outcome = answer.outcome;
+    check.because = answer.because;
+    check.explanation = std::move(answer.explanation);
     check.deciding = answer.deciding;
 }
 

@@ -7,54 +7,170 @@
 
 namespace glim {
 
-Eyes::Eyes(const PreparedScene& scene, const Plan& plan, const Sampling& sampling)
+namespace {
+
+/// What takes less than this does not shape the shadow's rim.
+constexpr Area least_taken = square_millimetres(0.01);
+
+std::vector<Direction> directions_to_prove(const Plan& plan, std::size_t place)
 {
-    for (const std::vector<LampStanding>& standings : plan.standings) {
+    const LampLook& look = plan.looks[place];
+    std::vector<Direction> directions;
+    for (std::size_t at = 0; at < look.toward.size(); ++at)
+        if (plan.certify[place][at])
+            directions.push_back(direction_of(look.toward[at], look.frame));
+    return directions;
+}
+
+Workers silent(const Workers& workers)
+{
+    return {.threads = workers.threads, .stop = workers.stop, .progress = {}};
+}
+
+template <class Act>
+void for_each_applying(const Plan& plan, const Act& act)
+{
+    for (const AskedCheck& check : plan.checks)
+        for (const AskedRow& row : check.rows) {
+            if (!looks_in_directions(*row.row))
+                continue;
+            for (const auto* list : {&row.lamps, &row.together})
+                for (const Asked& asked : *list)
+                    if (!asked.not_applicable)
+                        act(*row.row, asked);
+        }
+}
+
+} // namespace
+
+Eyes::Eyes(const Study& study, const PreparedScene& scene, const Plan& plan, const Workers& workers)
+    : study_(study)
+{
+    for (std::size_t look = 0; look < plan.looks.size(); ++look) {
         std::vector<Eye> eyes;
-        eyes.reserve(standings.size());
-        for (const LampStanding& lamp : standings)
-            eyes.push_back({scene.view_of(lamp, sampling),
-                            scene.exact_view_of(lamp, sampling.touch), scene.obstacles_of(lamp)});
+        const std::vector<Direction> proved = directions_to_prove(plan, look);
+        if (!plan.looks[look].toward.empty())
+            for (const LampStanding& lamp : plan.standings[look])
+                eyes.push_back(eye_of(scene, lamp, proved, workers));
+        Length widest;
+        for (const Eye& eye : eyes)
+            for (const Standing& s : eye.obstacles)
+                widest = std::max(widest, study.surfaces[s.surface].chord.error);
         eyes_.push_back(std::move(eyes));
+        widest_chord_.push_back(widest);
     }
+}
+
+Eyes::Eye Eyes::eye_of(const PreparedScene& scene, const LampStanding& lamp,
+                       const std::vector<Direction>& proved, const Workers& workers) const
+{
+    LampView view = scene.view_of(lamp, study_.sampling);
+    std::optional<Certificate> certificate;
+    if (!proved.empty())
+        certificate.emplace(scene.certificate_of(lamp, view, proved, silent(workers)));
+    Length lit_chord;
+    for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
+        lit_chord = std::max(lit_chord, study_.surfaces[s].chord.error);
+    return {std::move(view), std::move(certificate),
+            scene.exact_view_of(lamp, study_.sampling.touch), scene.obstacles_of(lamp), lit_chord};
 }
 
 void Eyes::see(Plan& plan, const Workers& workers) const
 {
-    struct Task {
-        std::size_t look, at;
-    };
     std::vector<Task> tasks;
     for (std::size_t l = 0; l < plan.looks.size(); ++l) {
         LampLook& look = plan.looks[l];
         look.seen.assign(look.toward.size(), {});
         look.exact.assign(look.toward.size(), std::nullopt);
+        look.exact_hidden.assign(look.toward.size(), std::nullopt);
+        look.mesh_error.assign(look.toward.size(), {});
         for (std::size_t at = 0; at < look.toward.size(); ++at)
             tasks.push_back({l, at});
     }
+    see(plan, tasks, workers);
+    prove_what_was_missed(plan, workers);
+}
+
+void Eyes::see(Plan& plan, const std::vector<Task>& tasks, const Workers& workers) const
+{
     const bool whole = for_each_index(tasks.size(), workers, [&](std::size_t i, unsigned) {
-        LampLook& look = plan.looks[tasks[i].look];
-        const Direction toward = direction_of(look.toward[tasks[i].at], look.frame);
-        for (const Eye& eye : eyes_[tasks[i].look])
-            look.seen[tasks[i].at] += seen_toward(eye.view, toward);
+        const auto [place, at] = tasks[i];
+        LampLook& look = plan.looks[place];
+        const Direction toward = direction_of(look.toward[at], look.frame);
+        look.seen[at] = {};
+        for (const Eye& eye : eyes_[place])
+            look.seen[at] += seen_toward(
+                eye.view, toward,
+                plan.certify[place][at] && eye.certificate ? &*eye.certificate : nullptr);
+        look.mesh_error[at] = mesh_error(place, look.seen[at]);
     });
     if (!whole)
         throw Stopped();
 }
 
-void Eyes::ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
-                       const Workers& workers) const
+void Eyes::see_more(Plan& plan, Asked& asked, const std::vector<Bearing>& toward,
+                    const Workers& workers) const
 {
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    const bool whole = for_each_index(at.size(), silent, [&](std::size_t i, unsigned) {
+    LampLook& look = plan.looks[asked.look];
+    std::vector<Task> tasks;
+    for (const Bearing& b : toward) {
+        tasks.push_back({asked.look, look.toward.size()});
+        asked.at.push_back(look.toward.size());
+        look.toward.push_back(b);
+        plan.certify[asked.look].push_back(true);
+    }
+    look.seen.resize(look.toward.size());
+    look.exact.resize(look.toward.size());
+    look.exact_hidden.resize(look.toward.size());
+    look.mesh_error.resize(look.toward.size());
+    see(plan, tasks, silent(workers));
+}
+
+void Eyes::prove_what_was_missed(Plan& plan, const Workers& workers) const
+{
+    std::vector<Task> tasks;
+    for_each_applying(plan, [&](const RuleRow& row, const Asked& asked) {
+        const auto* least = std::get_if<LeastArea>(&row.criterion);
+        const LampLook& look = plan.looks[asked.look];
+        const bool counts = least && std::any_of(asked.at.begin(), asked.at.end(), [&](auto at) {
+                                const SeenArea& seen = look.seen[at];
+                                return seen.certified && seen.low < least->area &&
+                                       seen.low + seen.missed >= least->area;
+                            });
+        if (!counts || std::none_of(asked.at.begin(), asked.at.end(),
+                                    [&](auto at) { return plan.certify[asked.look][at]; }))
+            return;
+        for (const std::size_t at : asked.at)
+            if (!plan.certify[asked.look][at]) {
+                plan.certify[asked.look][at] = true;
+                tasks.push_back({asked.look, at});
+            }
+    });
+    see(plan, tasks, silent(workers));
+}
+
+void Eyes::ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
+                       bool hidden_too, const Workers& workers) const
+{
+    const bool whole = for_each_index(at.size(), silent(workers), [&](std::size_t i, unsigned) {
         const Direction toward = direction_of(look.toward[at[i]], look.frame);
-        ExactArea sum;
+        ExactArea visible;
+        ExactHidden hidden;
         for (const Eye& eye : eyes_[place]) {
             const ExactArea exact = eye.exact.toward(toward);
-            sum.visible += exact.visible;
-            sum.rounding += exact.rounding;
+            visible.visible += exact.visible;
+            visible.rounding += exact.rounding;
+            if (!hidden_too)
+                continue;
+            const ExactHidden more = eye.exact.hidden_toward(toward);
+            hidden.hidden += more.hidden;
+            hidden.rounding += more.rounding;
         }
-        look.exact[at[i]] = sum;
+        look.exact[at[i]] = visible;
+        if (hidden_too)
+            look.exact_hidden[at[i]] = hidden;
+        look.mesh_error[at[i]] =
+            mesh_error(place, look.seen[at[i]], chord_of_takers(place, toward));
     });
     if (!whole)
         throw Stopped();
@@ -62,27 +178,53 @@ void Eyes::ask_exactly(LampLook& look, std::size_t place, const std::vector<std:
 
 void Eyes::settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const
 {
-    if (asked.not_applicable)
-        return;
     // Each round asks at least one direction that was not asked before, so it ends.
     LampLook& look = plan.looks[asked.look];
     for (;;) {
-        const auto hanging = still_hanging(verdict_of(row, asked, look), look);
+        const auto hanging =
+            still_hanging(row, verdict_of(row, asked, look, study_.sampling), look);
         if (hanging.empty())
             return;
-        ask_exactly(look, asked.look, hanging, workers);
+        ask_exactly(look, asked.look, hanging, must_be_certified(row), workers);
     }
 }
 
 void Eyes::settle(Plan& plan, const Workers& workers) const
 {
-    for (const AskedCheck& check : plan.checks)
-        for (const AskedRow& row : check.rows) {
-            for (const Asked& asked : row.lamps)
-                settle(*row.row, asked, plan, workers);
-            for (const Asked& asked : row.together)
-                settle(*row.row, asked, plan, workers);
-        }
+    for_each_applying(
+        plan, [&](const RuleRow& row, const Asked& asked) { settle(row, asked, plan, workers); });
+}
+
+SeenArea Eyes::seen(std::size_t look, const Bearing& bearing, const LampFrame& frame) const
+{
+    SeenArea sum;
+    for (const Eye& eye : eyes_[look])
+        sum += seen_toward(eye.view, direction_of(bearing, frame));
+    return sum;
+}
+
+Area Eyes::mesh_error(std::size_t look, const SeenArea& seen) const
+{
+    return mesh_error(look, seen, widest_chord_[look]);
+}
+
+/// A rim moves by no more than the chord errors of what throws it and of what it falls on; the lit
+/// face's own outline by its own.
+Area Eyes::mesh_error(std::size_t look, const SeenArea& seen, Length obstacles) const
+{
+    Length lit;
+    for (const Eye& eye : eyes_[look])
+        lit = std::max(lit, eye.lit_chord);
+    return seen.rim * (obstacles + lit) + seen.outline * lit;
+}
+
+Length Eyes::chord_of_takers(std::size_t look, const Direction& toward) const
+{
+    Length widest;
+    for (const auto& [standing, area] : taken(look, toward))
+        if (area.alone + area.jointly > least_taken)
+            widest = std::max(widest, study_.surfaces[standing.surface].chord.error);
+    return widest;
 }
 
 std::vector<std::pair<Standing, TakenArea>> Eyes::taken(std::size_t look,

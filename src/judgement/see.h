@@ -8,12 +8,22 @@ namespace glim {
 /// A plan's lamps made ready to be looked at, one or more views a look.
 class Eyes {
 public:
-    Eyes(const PreparedScene& scene, const Plan& plan, const Sampling& sampling);
+    /// `study`, `scene` outlive the eyes. Throws Stopped.
+    Eyes(const Study& study, const PreparedScene& scene, const Plan& plan, const Workers& workers);
 
-    /// Fills every look's `seen`. Throws Stopped.
+    /// Fills every look's `seen` and `mesh_error`. Where a coarse proof shows that samples missed
+    /// what a verdict hangs on, everything is proved. Throws Stopped.
     void see(Plan& plan, const Workers& workers) const;
+    /// Adds directions between the grid's to what is asked, and looks there. Throws Stopped.
+    void see_more(Plan& plan, Asked& asked, const std::vector<Bearing>& toward,
+                  const Workers& workers) const;
     /// Asks the exact areas on which verdicts still hang, until none does. Throws Stopped.
     void settle(Plan& plan, const Workers& workers) const;
+
+    /// The areas of a look in one more direction; sampled. Pure.
+    SeenArea seen(std::size_t look, const Bearing& bearing, const LampFrame& frame) const;
+    /// How far they may be off because meshes are not surfaces.
+    Area mesh_error(std::size_t look, const SeenArea& seen) const;
 
     /// What the look's obstacles take toward one direction; names the same surface once.
     std::vector<std::pair<Standing, TakenArea>> taken(std::size_t look,
@@ -22,15 +32,28 @@ public:
 private:
     struct Eye {
         LampView view;
+        std::optional<Certificate> certificate;
         ExactView exact;
         std::vector<Standing> obstacles;
+        Length lit_chord;
+    };
+    struct Task {
+        std::size_t look, at;
     };
 
+    Eye eye_of(const PreparedScene& scene, const LampStanding& lamp,
+               const std::vector<Direction>& proved, const Workers& workers) const;
+    void see(Plan& plan, const std::vector<Task>& tasks, const Workers& workers) const;
+    void prove_what_was_missed(Plan& plan, const Workers& workers) const;
     void ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
-                     const Workers& workers) const;
+                     bool hidden_too, const Workers& workers) const;
     void settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const;
+    Area mesh_error(std::size_t look, const SeenArea& seen, Length obstacles) const;
+    Length chord_of_takers(std::size_t look, const Direction& toward) const;
 
+    const Study& study_;
     std::vector<std::vector<Eye>> eyes_; ///< one list a look
+    std::vector<Length> widest_chord_;   ///< of all obstacles; one a look
 };
 
 } // namespace glim

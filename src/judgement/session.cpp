@@ -1,6 +1,8 @@
 #include "judgement/session.h"
 
+#include "judgement/between_directions.h"
 #include "judgement/explain.h"
+#include "judgement/place_verdict.h"
 #include "judgement/plan.h"
 #include "judgement/rule_tree.h"
 #include "judgement/see.h"
@@ -15,33 +17,67 @@ namespace {
 /// Each side of the vehicle must have its answer: the worse one stands, the first among equals.
 void keep_worse(std::optional<LampVerdict>& kept, LampVerdict other)
 {
-    if (!kept || std::pair(other.outcome, other.margin) < std::pair(kept->outcome, kept->margin))
+    if (!kept || std::pair(other.outcome, other.relative_margin) <
+                     std::pair(kept->outcome, kept->relative_margin))
         kept = std::move(other);
 }
 
-CheckFindings judge(const AskedCheck& asked, const std::vector<LampLook>& looks)
-{
-    CheckFindings check;
-    check.name = asked.check->name;
-    check.table = asked.table->name;
-    check.regulation = asked.table->regulation;
-    check.edition = asked.table->edition;
-    check.rule = asked.check->rule;
-    if (const Rule* rule = asked.table->rule(check.rule))
-        check.rule_title = rule->title;
-    else
-        check.rule_title = asked.rows.front().row->title;
-    for (const AskedRow& row : asked.rows) {
+/// Turns what was looked at into findings.
+class Judge {
+public:
+    Judge(const Study& study, const PreparedScene& scene, const Sampling& sampling,
+          const Plan& plan)
+        : study_(study), scene_(scene), sampling_(sampling), looks_(plan.looks)
+    {
+    }
+
+    CheckFindings check(const AskedCheck& asked) const
+    {
+        CheckFindings check;
+        check.name = asked.check->name;
+        check.table = asked.table->name;
+        check.regulation = asked.table->regulation;
+        check.edition = asked.table->edition;
+        check.rule = asked.check->rule;
+        check.options = asked.check->options;
+        const Rule* rule = asked.table->rule(check.rule);
+        check.rule_title = rule ? rule->title : asked.rows.front().row->title;
+        check.rows.reserve(asked.rows.size());
+        for (const AskedRow& row : asked.rows)
+            check.rows.push_back(findings_of(row));
+        answer_from_rows(check, {*asked.table, study_.vehicle, asked.lamps.consulted}, looks_);
+        return check;
+    }
+
+private:
+    RowFindings findings_of(const AskedRow& row) const
+    {
         RowFindings findings{.row = *row.row, .lamps = {}, .together = {}};
         for (const Asked& lamp : row.lamps)
-            findings.lamps.push_back(verdict_of(*row.row, lamp, looks[lamp.look]));
+            findings.lamps.push_back(verdict(*row.row, lamp));
         for (const Asked& side : row.together)
-            keep_worse(findings.together, verdict_of(*row.row, side, looks[side.look]));
-        check.rows.push_back(std::move(findings));
+            keep_worse(findings.together, verdict(*row.row, side));
+        return findings;
     }
-    answer_from_rows(check, *asked.table, looks);
-    return check;
-}
+
+    LampVerdict verdict(const RuleRow& row, const Asked& asked) const
+    {
+        const LampLook& look = looks_[asked.look];
+        if (looks_in_directions(row))
+            return verdict_of(row, asked, look, sampling_);
+        if (!asks_directions(row.criterion))
+            return place_verdict(row, asked, look, study_, scene_);
+        LampVerdict verdict = begun_verdict(asked);
+        if (!asked.not_applicable)
+            verdict.outcome = Outcome::no_photometric_data;
+        return verdict;
+    }
+
+    const Study& study_;
+    const PreparedScene& scene_;
+    const Sampling& sampling_;
+    const std::vector<LampLook>& looks_;
+};
 
 } // namespace
 
@@ -87,12 +123,15 @@ Findings Session::check(std::span<const std::size_t> checks, Angle step,
     findings.sampling.step = step;
 
     Plan plan = plan_of(study_, scene_, checks, step);
-    const Eyes eyes(scene_, plan, study_.sampling);
+    const Eyes eyes(study_, scene_, plan, workers);
     eyes.see(plan, workers);
     eyes.settle(plan, workers);
+    refine_between(plan, eyes, findings.sampling, workers);
+    const Judge judge(study_, scene_, findings.sampling, plan);
     for (const AskedCheck& asked : plan.checks)
-        findings.checks.push_back(judge(asked, plan.looks));
+        findings.checks.push_back(judge.check(asked));
     findings.looks = std::move(plan.looks);
+    add_crossings(findings, eyes, workers);
     explain(findings, study_, eyes, workers);
     return findings;
 }

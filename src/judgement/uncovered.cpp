@@ -1,40 +1,13 @@
 #include "judgement/uncovered.h"
 
+#include "judgement/grid_lines.h"
+
 #include <algorithm>
 #include <map>
 
 namespace glim {
 
 namespace {
-
-/// Neighbours along the grid, with nothing but field between them.
-bool adjoin(const Bearing& a, const Bearing& b, const Field& field)
-{
-    return field.holds({(a.h + b.h) / 2, (a.v + b.v) / 2});
-}
-
-/// The grid lines that a verdict's directions stand on.
-struct Lines {
-    std::vector<Angle> hs, vs;
-
-    Lines(const LampVerdict& verdict, const LampLook& look)
-    {
-        for (const DirectionVerdict& d : verdict.directions) {
-            hs.push_back(look.toward[d.at].h);
-            vs.push_back(look.toward[d.at].v);
-        }
-        for (std::vector<Angle>* lines : {&hs, &vs}) {
-            std::sort(lines->begin(), lines->end());
-            lines->erase(std::unique(lines->begin(), lines->end()), lines->end());
-        }
-    }
-
-    std::pair<int, int> place_of(const Bearing& b) const
-    {
-        return {static_cast<int>(std::lower_bound(vs.begin(), vs.end(), b.v) - vs.begin()),
-                static_cast<int>(std::lower_bound(hs.begin(), hs.end(), b.h) - hs.begin())};
-    }
-};
 
 void extend(UncoveredRange& range, const DirectionVerdict& d, const LampLook& look)
 {
@@ -51,9 +24,8 @@ void extend(UncoveredRange& range, const DirectionVerdict& d, const LampLook& lo
     ++range.directions;
 }
 
-/// By places of its lines: V, then H.
-using OpenDirection = std::pair<std::pair<int, int>, const DirectionVerdict*>;
-using OpenDirections = std::map<std::pair<int, int>, const DirectionVerdict*>;
+using OpenDirection = std::pair<GridLines::Node, const DirectionVerdict*>;
+using OpenDirections = std::map<GridLines::Node, const DirectionVerdict*>;
 
 /// Moves the up to eight neighbours of `here` out of `open`.
 std::vector<OpenDirection> take_neighbours(const OpenDirection& here, OpenDirections& open,
@@ -62,7 +34,7 @@ std::vector<OpenDirection> take_neighbours(const OpenDirection& here, OpenDirect
     std::vector<OpenDirection> taken;
     for (int v = -1; v <= 1; ++v)
         for (int h = -1; h <= 1; ++h) {
-            const auto found = open.find({here.first.first + v, here.first.second + h});
+            const auto found = open.find({here.first.v + v, here.first.h + h});
             if (found == open.end() ||
                 !adjoin(look.toward[here.second->at], look.toward[found->second->at], field))
                 continue;
@@ -76,13 +48,16 @@ std::vector<OpenDirection> take_neighbours(const OpenDirection& here, OpenDirect
 
 std::vector<UncoveredRange> uncovered_ranges(const LampVerdict& verdict, const LampLook& look)
 {
-    const Lines lines(verdict, look);
+    const GridLines lines(verdict, look);
     OpenDirections open;
-    for (const DirectionVerdict& d : verdict.directions)
-        if (d.outcome != Outcome::met)
-            open[lines.place_of(look.toward[d.at])] = &d;
-
     std::vector<UncoveredRange> ranges;
+    for (const DirectionVerdict& d : verdict.directions)
+        if (d.outcome != Outcome::met && d.between)
+            extend(ranges.emplace_back(), d, look);
+    for (const DirectionVerdict& d : verdict.directions)
+        if (d.outcome != Outcome::met && !d.between)
+            open[lines.node_of(look.toward[d.at])] = &d;
+
     while (!open.empty()) {
         UncoveredRange range;
         std::vector<OpenDirection> pending = {*open.begin()};

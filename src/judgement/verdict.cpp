@@ -1,51 +1,53 @@
 #include "judgement/verdict.h"
 
+#include "judgement/direction_outcome.h"
+
 #include <algorithm>
 
 namespace glim {
 
 namespace {
 
-/// The last bits of a sum of facets: an area that equals the threshold on paper meets it.
-constexpr Area summing_error = square_millimetres(1e-6);
-
-/// `low` and `high` are the bounds of the visible area there.
-Outcome outcome_of(const LeastArea& criterion, Area low, Area high)
-{
-    const Area needed = criterion.area - summing_error;
-    if (low >= needed)
-        return Outcome::met;
-    return high < needed ? Outcome::not_met : Outcome::undecided;
-}
-
-Outcome worst_outcome(const std::vector<DirectionVerdict>& directions)
-{
-    Outcome worst = Outcome::met;
-    for (const DirectionVerdict& d : directions)
-        worst = std::min(worst, d.outcome); // the enum runs from worst to best
-    return worst;
-}
-
 /// Areas closer than this are the same: which of two such directions is worse would be noise.
 constexpr Area same_area = square_millimetres(0.01);
 
-/// The least visible area; the first among equals.
-std::size_t worst_direction(const std::vector<DirectionVerdict>& directions, const LampLook& look)
+/// So many directions are asked exactly before looking whether one of them has settled it.
+constexpr std::size_t asked_at_once = 16;
+
+/// The smaller, the worse a direction is among those of one outcome: what is in view for rows of
+/// area, minus what is hidden for rows of obstacles.
+Area standing_of(const RuleRow& row, const LampLook& look, std::size_t at)
 {
-    Area least = look.visible(directions.front().at);
-    for (const DirectionVerdict& d : directions)
-        least = std::min(least, look.visible(d.at));
+    if (std::holds_alternative<LeastArea>(row.criterion))
+        return look.visible(at);
+    return look.approved(at) > Area() ? -look.hidden(at) : -look.lit_face;
+}
+
+/// Rows of area: the least area, whatever its outcome; rows of obstacles: the worst outcome first.
+/// The first among equals.
+std::size_t worst_direction(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
+{
+    const bool of_area = std::holds_alternative<LeastArea>(row.criterion);
+    const auto counts = [&](const DirectionVerdict& d) {
+        return of_area || d.outcome == verdict.outcome;
+    };
+    std::optional<Area> least;
+    for (const DirectionVerdict& d : verdict.directions)
+        if (counts(d))
+            least = std::min(least.value_or(look.lit_face), standing_of(row, look, d.at));
     const auto first =
-        std::find_if(directions.begin(), directions.end(), [&](const DirectionVerdict& d) {
-            return look.visible(d.at) <= least + same_area;
+        std::find_if(verdict.directions.begin(), verdict.directions.end(), [&](const auto& d) {
+            return counts(d) && standing_of(row, look, d.at) <= *least + same_area;
         });
-    return static_cast<std::size_t>(first - directions.begin());
+    return static_cast<std::size_t>(first - verdict.directions.begin());
 }
 
 Coverage coverage_of(const std::vector<DirectionVerdict>& directions)
 {
     Coverage c;
     for (const DirectionVerdict& d : directions) {
+        if (d.between)
+            continue;
         ++c.directions;
         c.solid_angle += d.weight;
         if (d.outcome != Outcome::met)
@@ -56,57 +58,99 @@ Coverage coverage_of(const std::vector<DirectionVerdict>& directions)
     return c;
 }
 
-Because reason_of(const LampVerdict& verdict, const LampLook& look)
+/// The reason of the worst direction; where that one is decided and others are not, theirs.
+Because reason_of(const LampVerdict& verdict)
 {
-    if (verdict.outcome == Outcome::undecided)
-        return Because::numerical_bounds;
-    const Area unobstructed = look.seen[verdict.directions[verdict.worst].at].lens;
-    if (verdict.outcome == Outcome::not_met && unobstructed < verdict.needed)
-        return Because::lens_too_small;
-    return Because::of_the_figures;
+    const DirectionVerdict& worst = verdict.directions[verdict.worst];
+    if (worst.outcome == verdict.outcome)
+        return worst.because;
+    const auto first = std::find_if(verdict.directions.begin(), verdict.directions.end(),
+                                    [&](const auto& d) { return d.outcome == verdict.outcome; });
+    return first->because;
+}
+
+void add_figures(LampVerdict& verdict, const RuleRow& row, const LampLook& look, Length hairline)
+{
+    const std::size_t at = verdict.directions[verdict.worst].at;
+    verdict.least_visible = look.visible(at);
+    verdict.hidden = look.hidden(at);
+    verdict.mesh_error = look.mesh_error[at];
+    if (const auto* least = std::get_if<LeastArea>(&row.criterion)) {
+        verdict.margin = verdict.least_visible - least->area;
+        verdict.relative_margin = verdict.margin / least->area;
+        return;
+    }
+    verdict.tolerated = tolerated_at(look, at, hairline);
+    verdict.margin = Area() - verdict.hidden;
+    const Area approved = look.approved(at);
+    const double hidden_share = approved > Area() ? verdict.hidden / approved : 1;
+    const auto* most = std::get_if<MostHidden>(&row.criterion);
+    verdict.relative_margin = (most ? most->share : 0) - hidden_share;
 }
 
 } // namespace
 
-LampVerdict verdict_of(const RuleRow& row, const Asked& asked, const LampLook& look)
+LampVerdict begun_verdict(const Asked& asked)
 {
-    const auto& criterion = std::get<LeastArea>(row.criterion);
     LampVerdict verdict;
     verdict.look = asked.look;
     verdict.field = asked.field;
     verdict.relaxation = asked.relaxation;
-    verdict.needed = criterion.area;
     if (asked.not_applicable) {
         verdict.outcome = Outcome::not_applicable;
         verdict.because = *asked.not_applicable;
-        return verdict;
     }
-    for (std::size_t i = 0; i < asked.at.size(); ++i) {
-        const std::size_t at = asked.at[i];
-        verdict.directions.push_back(
-            {at, asked.weights[i], outcome_of(criterion, look.low(at), look.high(at))});
-    }
-    verdict.outcome = worst_outcome(verdict.directions);
-    verdict.worst = worst_direction(verdict.directions, look);
-    verdict.least_visible = look.visible(verdict.directions[verdict.worst].at);
-    verdict.margin = verdict.least_visible - verdict.needed;
-    verdict.coverage = coverage_of(verdict.directions);
-    verdict.because = reason_of(verdict, look);
     return verdict;
 }
 
-std::vector<std::size_t> still_hanging(const LampVerdict& verdict, const LampLook& look)
+LampVerdict verdict_of(const RuleRow& row, const Asked& asked, const LampLook& look,
+                       const Sampling& sampling)
 {
+    LampVerdict verdict = begun_verdict(asked);
+    if (const auto* least = std::get_if<LeastArea>(&row.criterion))
+        verdict.needed = least->area;
+    if (asked.not_applicable)
+        return verdict;
+    verdict.outcome = Outcome::met;
+    for (std::size_t i = 0; i < asked.at.size(); ++i) {
+        const auto [outcome, because] = outcome_at(row, look, asked.at[i], sampling.hairline);
+        const bool between = i >= asked.weights.size();
+        verdict.directions.push_back(
+            {asked.at[i], between ? SolidAngle() : asked.weights[i], outcome, because, between});
+        verdict.outcome = std::min(verdict.outcome, outcome); // the enum runs from worst to best
+    }
+    verdict.worst = worst_direction(row, verdict, look);
+    verdict.coverage = coverage_of(verdict.directions);
+    verdict.because = reason_of(verdict);
+    if (verdict.outcome != Outcome::met)
+        verdict.between = Between::not_met_anyway;
+    else if (asked.subdivided_to)
+        verdict.between = Between::subdivided;
+    verdict.finest_step = asked.subdivided_to.value_or(sampling.step);
+    add_figures(verdict, row, look, sampling.hairline);
+    return verdict;
+}
+
+std::vector<std::size_t> still_hanging(const RuleRow& row, const LampVerdict& verdict,
+                                       const LampLook& look)
+{
+    const auto asked = [&](std::size_t at) {
+        return look.exact[at] && (look.exact_hidden[at] || !must_be_certified(row));
+    };
     std::vector<std::size_t> hanging;
     if (verdict.directions.empty())
         return hanging;
-    const std::size_t worst = verdict.directions[verdict.worst].at;
-    if (!look.exact[worst])
-        hanging.push_back(worst);
     if (verdict.outcome == Outcome::undecided)
         for (const DirectionVerdict& d : verdict.directions)
-            if (d.outcome == Outcome::undecided && !look.exact[d.at])
+            if (d.outcome == Outcome::undecided && !asked(d.at))
                 hanging.push_back(d.at);
+    std::stable_sort(hanging.begin(), hanging.end(), [&](std::size_t a, std::size_t b) {
+        return look.low(a) - look.hidden_high(a) < look.low(b) - look.hidden_high(b);
+    });
+    hanging.resize(std::min(hanging.size(), asked_at_once));
+    const std::size_t worst = verdict.directions[verdict.worst].at;
+    if (!asked(worst))
+        hanging.push_back(worst);
     std::sort(hanging.begin(), hanging.end());
     hanging.erase(std::unique(hanging.begin(), hanging.end()), hanging.end());
     return hanging;

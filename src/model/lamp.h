@@ -40,6 +40,7 @@ struct Lamp {
     std::string category; ///< "1a", "5" ..., as the regulation calls it; may be empty
     Side side = Side::left;
     bool paired = false;                  ///< a mirror image stands on the other side
+    bool optional = false;                ///< the regulation does not demand this lamp
     std::vector<SurfaceId> emits;         ///< not empty
     std::vector<SurfaceId> approved_with; ///< was in the way already when the lamp was approved
     std::optional<Direction> axis;        ///< reference axis, vehicle frame; else the rule's own

@@ -24,11 +24,34 @@ void gather(const RuleTable& table, std::string_view id, std::vector<const RuleR
             gather(table, part, rows);
 }
 
+void gather(const RuleTable& table, std::string_view id, std::vector<const Rule*>& rules)
+{
+    const Rule* rule = table.rule(id);
+    if (!rule || std::find(rules.begin(), rules.end(), rule) != rules.end())
+        return;
+    rules.push_back(rule);
+    for (const std::string& part : rule->parts)
+        gather(table, part, rules);
+}
+
 } // namespace
+
+bool is_length(Measured quantity)
+{
+    return quantity == Measured::overall_width || quantity == Measured::axis_height ||
+           quantity == Measured::h_plane_height;
+}
 
 bool Condition::holds(Length value) const
 {
     return (!at_least || value >= *at_least) && (!below || value < *below);
+}
+
+bool Condition::holds(std::string_view word) const
+{
+    if (!none_of.empty())
+        return std::find(none_of.begin(), none_of.end(), word) == none_of.end();
+    return std::find(one_of.begin(), one_of.end(), word) != one_of.end();
 }
 
 const RuleRow* RuleTable::row(std::string_view id) const { return with_id(rows, id); }
@@ -40,6 +63,13 @@ std::vector<const RuleRow*> rows_under(const RuleTable& table, std::string_view 
     std::vector<const RuleRow*> rows;
     gather(table, id, rows);
     return rows;
+}
+
+std::vector<const Rule*> rules_under(const RuleTable& table, std::string_view id)
+{
+    std::vector<const Rule*> rules;
+    gather(table, id, rules);
+    return rules;
 }
 
 } // namespace glim

@@ -1,10 +1,9 @@
 #pragma once
 
 #include "geometry/field.h"
-#include "model/lamp.h"
+#include "model/criterion.h"
 
 #include <string>
-#include <variant>
 #include <vector>
 
 namespace glim {
@@ -26,13 +25,6 @@ struct Citation {
 /// the other way round is turned as it is read.
 enum class PositiveH { outboard, inboard };
 
-/// At least this much visible area, in every direction of the field.
-struct LeastArea {
-    Area area;
-};
-/// A closed choice: further criteria are further alternatives here.
-using Criterion = std::variant<LeastArea>;
-
 /// Who must meet the row when several lamps are asked.
 enum class AnsweredBy {
     each,      ///< every one of them, alone
@@ -43,18 +35,32 @@ enum class AnsweredBy {
 /// Whether parts that were approved with the lamp count as in the way.
 enum class ApprovedParts { counted, ignored };
 
-enum class Measured { overall_width, axis_height };
+/// What a condition asks about.
+enum class Measured {
+    overall_width,
+    axis_height,    ///< of the axis of reference, which runs through the centre of reference
+    h_plane_height, ///< of the horizontal plane through the centre of reference
+    vehicle_category,
+    lamp_category,
+    optional_lamp, ///< "yes" for a lamp that the regulation does not demand, else "no"
+};
+/// Whether it is a length with limits, or a word from a list.
+bool is_length(Measured quantity);
 
-/// Holds when least <= quantity < below; either may be missing.
+/// A length holds when at_least <= quantity < below, either of which may be missing; a word when
+/// it is one of `one_of`, or none of `none_of`.
 struct Condition {
     Measured quantity = Measured::overall_width;
-    std::optional<Length> at_least;
-    std::optional<Length> below;
+    std::optional<Length> at_least = {};
+    std::optional<Length> below = {};
+    std::vector<std::string> one_of = {}; ///< of a word: one of the two lists is empty
+    std::vector<std::string> none_of = {};
 
     bool holds(Length value) const;
+    bool holds(std::string_view word) const;
 };
 
-/// A smaller field that takes the place of the row's own where all conditions hold.
+/// Another field that takes the place of the row's own where all conditions hold.
 struct Relaxation {
     std::vector<Condition> when;
     Field field;
@@ -68,16 +74,21 @@ struct RuleRow {
     Citation citation;
     std::vector<LampFunction> functions; ///< empty: any
     ReferenceAxis axis = ReferenceAxis::forward;
-    Field field;                         ///< H outboard-positive
+    Field field;                         ///< H outboard-positive; empty unless `asks_directions`
     std::vector<Condition> when;         ///< all must hold, else the row is not applicable
     std::vector<Relaxation> relaxations; ///< the first that holds is used
     Criterion criterion;
     ApprovedParts approved_parts = ApprovedParts::counted;
     AnsweredBy answered_by = AnsweredBy::one_alone;
     std::string union_source; ///< what allows `together`; empty with the others
+    std::string state = {};   ///< of load, in which heights count; empty: whatever the study gives
 };
 
-enum class Combine { all_of, any_of };
+enum class Combine {
+    all_of,
+    any_of,
+    choose_one ///< the maker's choice, which the study declares; never the one that happens to pass
+};
 
 /// Rows and other rules joined to one question.
 struct Rule {
@@ -85,6 +96,11 @@ struct Rule {
     std::string title;
     Combine combine = Combine::all_of;
     std::vector<std::string> parts; ///< ids of rows or rules of the same table, no circle
+    /// Conditions of the vehicle (not of the lamp); where one fails the whole rule is passed over.
+    std::vector<Condition> when = {};
+    /// Not asked of the lamp in question but of those of the study with these functions, on the
+    /// same side. Empty: asked of the lamp itself.
+    std::vector<LampFunction> of_other_lamps = {};
 };
 
 /// One regulation, or a user's own rules.
@@ -124,6 +140,9 @@ inline constexpr std::array answered_by_words = {
     AnsweredByWord{AnsweredBy::one_alone, "one_alone"},
     AnsweredByWord{AnsweredBy::together, "union"},
 };
+
+/// The rules that a rule stands on, itself included; each once, parts after what they are part of.
+std::vector<const Rule*> rules_under(const RuleTable& table, std::string_view id);
 
 /// To be repeated wherever an outcome is shown.
 inline constexpr std::string_view caution =

@@ -7,11 +7,32 @@
 
 namespace glim {
 
+/// In which directions contours prove the bounds of areas. Rows of obstacles are proved everywhere
+/// in any case.
+enum class Certify {
+    nowhere,
+    coarse, ///< every 5 degrees; everywhere, if there it turns out that samples missed what counts
+    everywhere,
+};
+struct CertifyWord {
+    Certify certify;
+    std::string_view word;
+};
+inline constexpr std::array certify_words = {
+    CertifyWord{Certify::nowhere, "nowhere"},
+    CertifyWord{Certify::coarse, "coarse"},
+    CertifyWord{Certify::everywhere, "everywhere"},
+};
+
 /// How finely to look. Each has a default that serves; `docs/accuracy.md` tells what they cost.
 struct Sampling {
     Angle step = degrees(1);          ///< between neighbouring directions
     Length feature = millimetres(1);  ///< the smallest obstacle that must not be missed
     Length touch = millimetres(0.05); ///< nearer than this to the lit face, nothing blocks
+    /// A hidden strip of this width along the lit outline is touching, not hiding.
+    Length hairline = millimetres(0.001);
+    Certify certify = Certify::coarse;
+    Angle finest = degrees(0.1); ///< how near crossings are brought, and how finely to subdivide
 };
 
 /// What is known of one mesh file, for the report's reader.

@@ -86,6 +86,8 @@ constexpr std::array keys = {
     StudyKey{"lamp", "category", "", "none", "the regulation's category, such as \"1a\""},
     StudyKey{"lamp", "side", "", "required", "\"left\", \"right\" or \"median\", as seated"},
     StudyKey{"lamp", "pair", "", "false", "true if a mirror image stands on the other side"},
+    StudyKey{"lamp", "optional", "", "false",
+             "true for a lamp that the regulation does not demand"},
     StudyKey{"lamp", "emits", "", "required", "its lit surfaces; their role must be emitting"},
     StudyKey{"lamp", "approved_with", "", "none",
              "surfaces that were in the way already when the lamp was approved"},
@@ -102,10 +104,23 @@ constexpr std::array keys = {
     StudyKey{"check", "lamps", "", "this or lamp",
              "the lamps that are asked; the rule says whether one is enough"},
 
+    StudyKey{"check", "state", "", "each row's own",
+             "the state of load in which this check takes the ground"},
+    StudyKey{"check", "option", "", "none",
+             "the row or rule, or several, that the maker chose where the rule leaves a choice"},
+
     StudyKey{"sampling", "step", "deg", "1", "between neighbouring directions"},
     StudyKey{"sampling", "feature", "mm", "1", "the smallest obstacle that must not be missed"},
     StudyKey{"sampling", "touch", "mm", "0.05",
              "what is nearer than this to the lit face does not block"},
+    StudyKey{"sampling", "hairline", "mm", "0.001",
+             "a hidden strip of this width along the lit outline is touching, not hiding"},
+    StudyKey{"sampling", "certify", "", "coarse",
+             "where contours prove the bounds of areas: \"nowhere\", \"coarse\" (every 5 degrees) "
+             "or \"everywhere\"; rows of obstacles are always proved everywhere"},
+    StudyKey{"sampling", "finest", "deg", "0.1",
+             "how near the places are brought where the outcome changes, and how finely to look "
+             "between directions"},
 };
 
 constexpr std::array repeated_sections = {"mesh", "surface", "lamp", "check"};

@@ -1,6 +1,8 @@
 #include "report/check_words.h"
 
+#include "model/nearest_word.h"
 #include "report/citation_words.h"
+#include "report/criterion_words.h"
 #include "report/keys.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
@@ -12,6 +14,9 @@
 namespace glim {
 
 namespace {
+
+/// Less than this is smaller than what the figures are rounded to.
+constexpr Area least_mesh_error_told = square_millimetres(0.05);
 
 /// Labels only the first line of what belongs together.
 void add_lines(std::vector<Labelled>& entries, const std::string& label,
@@ -36,7 +41,7 @@ std::string_view answered_words(AnsweredBy answered_by)
 
 std::string asks_words(const RowFindings& row, const LampVerdict& verdict, const LampLook& look)
 {
-    std::string words = demand_words(verdict, look);
+    std::string words = demand_words(row.row, verdict, look);
     if (row.lamps.size() > 1)
         words += ", " + std::string(answered_words(row.row.answered_by));
     return words;
@@ -50,12 +55,12 @@ std::string rule_words(const CheckFindings& check)
     return words;
 }
 
-std::string lamp_words(const LampLook& look, const RunFacts& facts)
+std::string lamp_words(const LampLook& look)
 {
     std::string words = label_of(look) + ": " + std::string(words_of(look.function)) + ", " +
                         std::string(key_of(look.side)) + "; centre " +
-                        rounded(in_mm(look.axis_height), 0) + " mm above the ground (" +
-                        facts.ground_state + ")";
+                        rounded(in_mm(look.axis_height), 0) + " mm above the ground (" + look.state;
+    words += look.state_stands_in ? ", for want of the rule's own state of load)" : ")";
     if (look.centre_assumed)
         words += ", assumed: the centroid of the lit face";
     if (look.twin_is_alike)
@@ -63,21 +68,48 @@ std::string lamp_words(const LampLook& look, const RunFacts& facts)
     return words;
 }
 
+void add_areas(std::vector<Labelled>& entries, const RowFindings& row, const LampVerdict& verdict,
+               const LampLook& look)
+{
+    const bool of_area = std::holds_alternative<LeastArea>(row.row.criterion);
+    if (of_area)
+        entries.push_back({"least in view", least_words(verdict, look)});
+    if (!of_area || verdict.outcome == Outcome::proof_due)
+        entries.push_back({"hidden", hidden_words(verdict, look)});
+    if (verdict.mesh_error >= least_mesh_error_told)
+        entries.push_back({"meshes", mesh_error_words(verdict)});
+    entries.push_back({"seen from", worst_words(verdict, look)});
+    if (verdict.because != Because::of_the_figures)
+        entries.push_back({"because", std::string(words_of(verdict.because))});
+    entries.push_back({"passes", coverage_words(verdict.coverage)});
+    if (verdict.outcome == Outcome::met)
+        entries.push_back({"between", between_words(verdict)});
+    add_lines(entries, "changes at", crossing_words(verdict, look), false);
+    add_lines(entries, "not covered", uncovered_words(verdict, look), false);
+    add_lines(entries, "in the way", blocker_table(verdict, look), true);
+}
+
+void add_place(std::vector<Labelled>& entries, const LampVerdict& verdict)
+{
+    add_lines(entries, "measured", measured_words(verdict), false);
+    if (!verdict.follows.empty())
+        entries.push_back({"gives", verdict.follows});
+    if (verdict.because != Because::of_the_figures)
+        entries.push_back({"because", std::string(words_of(verdict.because))});
+}
+
 void add_decided(std::vector<Labelled>& entries, const Findings& findings,
-                 const CheckFindings& check, const RunFacts& facts)
+                 const CheckFindings& check)
 {
     const RowFindings& row = check.deciding_row();
     const LampVerdict& verdict = check.deciding_verdict();
     const LampLook& look = findings.looks[verdict.look];
     entries.push_back({"asks", asks_words(row, verdict, look)});
-    entries.push_back({"least in view", least_words(verdict, look)});
-    entries.push_back({"seen from", worst_words(verdict, look)});
-    if (verdict.because != Because::of_the_figures)
-        entries.push_back({"because", std::string(words_of(verdict.because))});
-    entries.push_back({"passes", coverage_words(verdict.coverage)});
-    add_lines(entries, "not covered", uncovered_words(verdict, look), false);
-    add_lines(entries, "in the way", blocker_table(verdict, look), true);
-    entries.push_back({"lamp", lamp_words(look, facts)});
+    if (has_areas(verdict))
+        add_areas(entries, row, verdict, look);
+    else
+        add_place(entries, verdict);
+    entries.push_back({"lamp", lamp_words(look)});
     entries.push_back({"source", citation_words(row.row.citation)});
     if (verdict.relaxation)
         entries.push_back(
@@ -95,6 +127,23 @@ std::vector<const LampVerdict*> verdicts_of(const RowFindings& row)
     return all;
 }
 
+/// The figure that the row is about.
+std::string figure_of(const RowFindings& row, const LampVerdict& verdict)
+{
+    if (!has_areas(verdict))
+        return verdict.measured.empty() ? "-" : tightest_words(verdict);
+    if (std::holds_alternative<LeastArea>(row.row.criterion))
+        return area_words(verdict.least_visible);
+    return area_words(verdict.hidden) + " hidden";
+}
+
+std::string place_of(const LampVerdict& verdict, const LampLook& look)
+{
+    if (has_areas(verdict))
+        return bearing_figures(look.toward[worst_at(verdict)]);
+    return verdict.follows.empty() ? "" : "gives " + verdict.follows;
+}
+
 /// One line for every verdict with figures, all rows' lines aligned with each other.
 std::vector<std::string> figure_lines(const Findings& findings, const CheckFindings& check)
 {
@@ -105,8 +154,7 @@ std::vector<std::string> figure_lines(const Findings& findings, const CheckFindi
                 continue;
             const LampLook& look = findings.looks[verdict->look];
             cells.push_back({"  " + label_of(look), std::string(words_of(verdict->outcome)),
-                             area_words(verdict->least_visible),
-                             bearing_figures(look.toward[worst_at(*verdict)])});
+                             figure_of(row, *verdict), place_of(*verdict, look)});
         }
     return aligned_rows(cells, {2});
 }
@@ -133,10 +181,12 @@ std::vector<Labelled> not_asked(const Findings& findings, const RowFindings& row
     return entries;
 }
 
-std::string needed_words(const RowFindings& row, const LampVerdict& verdict)
+std::string needed_words(const RowFindings& row)
 {
     const bool together = row.row.answered_by == AnsweredBy::together;
-    return row.row.id + ": " + area_words(verdict.needed) + " needed" +
+    const auto* least = std::get_if<LeastArea>(&row.row.criterion);
+    return row.row.id + ": " +
+           (least ? area_words(least->area) + " needed" : criterion_words(row.row.criterion)) +
            (together ? " together" : "");
 }
 
@@ -152,7 +202,7 @@ std::vector<Labelled> row_entries(const Findings& findings, const CheckFindings&
             if (!applies(*verdict))
                 continue;
             if (is_first)
-                entries.push_back({"", needed_words(row, *verdict)});
+                entries.push_back({"", needed_words(row)});
             entries.push_back({"", lines[line++], true});
             is_first = false;
         }
@@ -187,12 +237,17 @@ std::string check_heading(const CheckFindings& check, const TextStyle& style)
            harmless(check.name);
 }
 
-std::vector<Labelled> check_entries(const Findings& findings, const CheckFindings& check,
-                                    const RunFacts& facts)
+std::vector<Labelled> check_entries(const Findings& findings, const CheckFindings& check)
 {
     std::vector<Labelled> entries{{"rule", rule_words(check)}};
+    if (!check.options.empty())
+        entries.push_back({"chosen", listed(check.options)});
+    if (check.because != Because::of_the_figures)
+        entries.push_back({"because", std::string(words_of(check.because)) +
+                                          (check.explanation.empty() ? "" : ": ") +
+                                          check.explanation});
     if (check.deciding && applies(check.deciding_verdict()))
-        add_decided(entries, findings, check, facts);
+        add_decided(entries, findings, check);
     std::vector<Labelled> rows = row_entries(findings, check);
     if (!rows.empty())
         rows.front().label = "all rows";

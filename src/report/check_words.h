@@ -1,7 +1,6 @@
 #pragma once
 
 #include "judgement/findings.h"
-#include "report/run_facts.h"
 #include "report/text_block.h"
 
 #include <vector>
@@ -13,7 +12,6 @@ namespace glim {
 std::string check_heading(const CheckFindings& check, const TextStyle& style);
 
 /// One check, item by item: what decided in full, other rows and lamps in a line each.
-std::vector<Labelled> check_entries(const Findings& findings, const CheckFindings& check,
-                                    const RunFacts& facts);
+std::vector<Labelled> check_entries(const Findings& findings, const CheckFindings& check);
 
 } // namespace glim

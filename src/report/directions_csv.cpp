@@ -41,7 +41,9 @@ std::string direction_row(const std::string& check, const LampLook& look, std::s
     return csv_row({check, label_of(look), csv_number(toward.h), csv_number(toward.v),
                     csv_number(look.seen[at].lens), csv_number(look.seen[at].approved),
                     csv_number(look.visible(at)), csv_number(look.low(at)),
-                    csv_number(look.high(at)), csv_number(uncertainty(look, at)),
+                    csv_number(look.high(at)), csv_number(look.hidden_low(at)),
+                    csv_number(look.hidden_high(at)), csv_number(uncertainty(look, at)),
+                    csv_number(look.mesh_error[at]), look.seen[at].certified ? "yes" : "no",
                     std::string(key_of(outcome))});
 }
 
@@ -50,7 +52,8 @@ std::string direction_row(const std::string& check, const LampLook& look, std::s
 std::string directions_csv(const Findings& findings)
 {
     std::string csv = "check,lamp,h_deg,v_deg,lens_mm2,approved_mm2,visible_mm2,low_mm2,high_mm2,"
-                      "expected_error_mm2,outcome\n";
+                      "hidden_low_mm2,hidden_high_mm2,expected_error_mm2,mesh_error_mm2,certified,"
+                      "outcome\n";
     for (const CheckFindings& check : findings.checks)
         for (const auto& [look, worst] : worst_by_look(check))
             for (const auto& [at, outcome] : worst)

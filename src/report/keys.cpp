@@ -35,17 +35,44 @@ std::string_view key_of(AnsweredBy answered_by)
 
 std::string_view key_of(ApprovedParts approved_parts)
 {
-    return approved_parts == ApprovedParts::counted ? "counted" : "ignored";
+    return row_of(approved_parts_words, &ApprovedPartsWord::parts, approved_parts).key;
 }
 
 std::string_view key_of(Measured quantity)
 {
-    return quantity == Measured::overall_width ? "overall_width" : "axis_height";
+    return row_of(measured_words, &MeasuredWord::measured, quantity).key;
+}
+
+std::string_view words_of(Measured quantity)
+{
+    return row_of(measured_words, &MeasuredWord::measured, quantity).words;
 }
 
 std::string_view key_of(Combine combine)
 {
-    return combine == Combine::all_of ? "all_of" : "any_of";
+    return row_of(combine_words, &CombineWord::combine, combine).key;
+}
+
+std::string_view words_of(Combine combine)
+{
+    return row_of(combine_words, &CombineWord::combine, combine).words;
+}
+
+std::string_view key_of(HeightOf of) { return row_of(height_of_words, &HeightOfWord::of, of).key; }
+
+std::string_view words_of(HeightOf of)
+{
+    return row_of(height_of_words, &HeightOfWord::of, of).words;
+}
+
+std::string_view key_of(GapFrom from)
+{
+    return row_of(gap_from_words, &GapFromWord::from, from).key;
+}
+
+std::string_view words_of(GapFrom from)
+{
+    return row_of(gap_from_words, &GapFromWord::from, from).words;
 }
 
 std::string_view key_of(ReferenceAxis axis)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "model/rule.h"
+#include "model/rule_words.h"
 
 #include <string_view>
 
@@ -13,7 +13,13 @@ std::string_view words_of(Provenance provenance);
 std::string_view key_of(AnsweredBy answered_by);
 std::string_view key_of(ApprovedParts approved_parts);
 std::string_view key_of(Measured quantity);
+std::string_view words_of(Measured quantity);
 std::string_view key_of(Combine combine);
+std::string_view words_of(Combine combine);
+std::string_view key_of(HeightOf of);
+std::string_view words_of(HeightOf of);
+std::string_view key_of(GapFrom from);
+std::string_view words_of(GapFrom from);
 std::string_view key_of(ReferenceAxis axis);
 std::string_view key_of(Side side);
 std::string_view key_of(LampFunction function);

@@ -16,10 +16,15 @@ Area uncertainty(const LampLook& look, std::size_t at);
 
 inline BearingSpeech speech_of(const LampLook& look) { return {look.axis, look.side}; }
 
-/// The place in the look of the verdict's worst direction. Requires: the row applies.
+/// The place in the look of the verdict's worst direction. Requires: it has areas.
 std::size_t worst_at(const LampVerdict& verdict);
 
 /// A row that does not apply has looked nowhere.
-inline bool applies(const LampVerdict& verdict) { return !verdict.directions.empty(); }
+inline bool applies(const LampVerdict& verdict)
+{
+    return verdict.outcome != Outcome::not_applicable;
+}
+/// Whether it was judged by looking in directions: only then there are areas.
+inline bool has_areas(const LampVerdict& verdict) { return !verdict.directions.empty(); }
 
 } // namespace glim

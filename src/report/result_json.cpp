@@ -5,15 +5,27 @@
 #include "report/look_json.h"
 #include "report/verdict_json.h"
 
+#include <algorithm>
+
 namespace glim {
 
 namespace {
+
+std::string_view word_of(Certify certify)
+{
+    return std::find_if(certify_words.begin(), certify_words.end(),
+                        [&](const CertifyWord& w) { return w.certify == certify; })
+        ->word;
+}
 
 Json sampling_json(const Sampling& sampling)
 {
     return Json::Object{{"step_deg", in_degrees(sampling.step)},
                         {"feature_mm", in_mm(sampling.feature)},
-                        {"touch_mm", in_mm(sampling.touch)}};
+                        {"touch_mm", in_mm(sampling.touch)},
+                        {"hairline_mm", in_mm(sampling.hairline)},
+                        {"certify", word_of(sampling.certify)},
+                        {"finest_deg", in_degrees(sampling.finest)}};
 }
 
 Json meshes_json(const std::vector<MeshSource>& meshes)
@@ -47,18 +59,19 @@ Json result_json(const Findings& findings, const RunFacts& facts)
         checks.push_back(check_json(findings, check));
     for (const LampLook& look : findings.looks)
         lamps.push_back(look_json(look));
-    return Json::Object{{"schema_version", result_schema_version},
-                        {"program_version", facts.program_version},
-                        {"command", facts.command},
-                        {"study", facts.study},
-                        {"title", findings.title},
-                        {"caution", caution},
-                        {"ground_state", facts.ground_state},
-                        {"sampling", sampling_json(findings.sampling)},
-                        {"checks", std::move(checks)},
-                        {"lamps", std::move(lamps)},
-                        {"warnings", warnings_json(facts.warnings)},
-                        {"meshes", meshes_json(facts.meshes)}};
+    return Json::Object{
+        {"schema_version", result_schema_version},
+        {"program_version", facts.program_version},
+        {"command", facts.command},
+        {"study", facts.study},
+        {"title", findings.title},
+        {"caution", caution},
+        {"ground_states", Json::Array(facts.ground_states.begin(), facts.ground_states.end())},
+        {"sampling", sampling_json(findings.sampling)},
+        {"checks", std::move(checks)},
+        {"lamps", std::move(lamps)},
+        {"warnings", warnings_json(facts.warnings)},
+        {"meshes", meshes_json(facts.meshes)}};
 }
 
 } // namespace glim

@@ -1,5 +1,6 @@
 #include "report/rule_json.h"
 
+#include "report/criterion_json.h"
 #include "report/keys.h"
 
 namespace glim {
@@ -11,13 +12,20 @@ Json length_json(const std::optional<Length>& length)
     return length ? Json(in_mm(*length)) : Json();
 }
 
+Json words_json(const std::vector<std::string>& words)
+{
+    return Json::Array(words.begin(), words.end());
+}
+
 Json conditions_json(const std::vector<Condition>& conditions)
 {
     Json::Array all;
     for (const Condition& c : conditions)
         all.push_back(Json::Object{{"quantity", key_of(c.quantity)},
                                    {"at_least_mm", length_json(c.at_least)},
-                                   {"below_mm", length_json(c.below)}});
+                                   {"below_mm", length_json(c.below)},
+                                   {"one_of", words_json(c.one_of)},
+                                   {"none_of", words_json(c.none_of)}});
     return all;
 }
 
@@ -33,6 +41,18 @@ Json relaxations_json(const std::vector<Relaxation>& relaxations)
     return all;
 }
 
+Json rule_json(const Rule& rule)
+{
+    return Json::Object{{"id", rule.id},
+                        {"title", rule.title},
+                        {"combine", key_of(rule.combine)},
+                        {"parts", words_json(rule.parts)},
+                        {"when", conditions_json(rule.when)},
+                        {"of_other_lamps", functions_json(rule.of_other_lamps)}};
+}
+
+} // namespace
+
 Json functions_json(const std::vector<LampFunction>& functions)
 {
     Json::Array all;
@@ -40,21 +60,6 @@ Json functions_json(const std::vector<LampFunction>& functions)
         all.push_back(key_of(f));
     return all;
 }
-
-Json criterion_json(const LeastArea& least)
-{
-    return Json::Object{{"kind", "least_area"}, {"mm2", in_mm2(least.area)}};
-}
-
-Json rule_json(const Rule& rule)
-{
-    return Json::Object{{"id", rule.id},
-                        {"title", rule.title},
-                        {"combine", key_of(rule.combine)},
-                        {"parts", Json::Array(rule.parts.begin(), rule.parts.end())}};
-}
-
-} // namespace
 
 Json field_json(const Field& field)
 {
@@ -84,11 +89,11 @@ Json::Object row_json(const RuleRow& row)
     json.emplace_back("field", field_json(row.field));
     json.emplace_back("when", conditions_json(row.when));
     json.emplace_back("relaxations", relaxations_json(row.relaxations));
-    json.emplace_back("criterion",
-                      std::visit([](const auto& c) { return criterion_json(c); }, row.criterion));
+    json.emplace_back("criterion", criterion_json(row.criterion));
     json.emplace_back("approved_parts", key_of(row.approved_parts));
     json.emplace_back("answered_by", key_of(row.answered_by));
     json.emplace_back("union_source", row.union_source);
+    json.emplace_back("state", row.state);
     return json;
 }
 

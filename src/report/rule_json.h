@@ -8,6 +8,9 @@ namespace glim {
 /// A list of rectangles {h_least_deg, h_most_deg, v_least_deg, v_most_deg}.
 Json field_json(const Field& field);
 
+/// A list of function keys; empty: every function.
+Json functions_json(const std::vector<LampFunction>& functions);
+
 /// The members provenance, source, clause.
 Json::Object citation_json(const Citation& citation);
 

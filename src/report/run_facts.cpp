@@ -23,7 +23,8 @@ RunFacts run_facts(const Study& study, std::string program_version, std::string 
     facts.program_version = std::move(program_version);
     facts.command = std::move(command);
     facts.study = file.filename().string();
-    facts.ground_state = study.grounds.front().state;
+    for (const GroundState& ground : study.grounds)
+        facts.ground_states.push_back(ground.state);
     facts.meshes = study.meshes;
     for (const Warning& warning : study.warnings)
         facts.warnings.push_back(as_seen_from(file.parent_path(), warning));

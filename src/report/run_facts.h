@@ -13,7 +13,7 @@ struct RunFacts {
     std::string program_version;
     std::string command; ///< what to type in the study's folder to get the same results
     std::string study;   ///< the study's file name, without its folder
-    std::string ground_state;
+    std::vector<std::string> ground_states; ///< of load, for which the study knows the ground
     std::vector<MeshSource> meshes;
     std::vector<Warning> warnings; ///< places counted from the study's folder
 };

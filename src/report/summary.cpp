@@ -48,7 +48,7 @@ std::string summary(const Findings& findings, const RunFacts& facts, const TextS
     std::string text = heading(findings, facts, style);
     for (const CheckFindings& check : findings.checks)
         text += "\n" + check_heading(check, style) + "\n" +
-                labelled_block(check_entries(findings, check, facts), indent, style);
+                labelled_block(check_entries(findings, check), indent, style);
     if (!facts.warnings.empty())
         text += "\n" + warnings_words(facts.warnings, style);
     text += "\n" + labelled_block({{"Checks", counts_words(findings)},

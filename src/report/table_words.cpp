@@ -3,6 +3,7 @@
 #include "model/nearest_word.h"
 #include "report/bearing_words.h"
 #include "report/citation_words.h"
+#include "report/criterion_words.h"
 #include "report/keys.h"
 #include "report/numbers.h"
 
@@ -17,40 +18,6 @@ constexpr int indent = 2;
 std::string regulation_words(const RuleTable& table)
 {
     return table.edition.empty() ? table.regulation : table.regulation + ", " + table.edition;
-}
-
-std::string condition_words(const Condition& c)
-{
-    std::string words =
-        c.quantity == Measured::overall_width ? "overall width" : "height of the lamp's centre";
-    if (c.at_least)
-        words += " at least " + rounded(in_mm(*c.at_least), 3) + " mm";
-    if (c.at_least && c.below)
-        words += " and";
-    if (c.below)
-        words += " below " + rounded(in_mm(*c.below), 3) + " mm";
-    return words;
-}
-
-std::string conditions_words(const std::vector<Condition>& conditions)
-{
-    std::string words;
-    for (const Condition& c : conditions)
-        words += (words.empty() ? "" : ", ") + condition_words(c);
-    return words;
-}
-
-std::string functions_words(const std::vector<LampFunction>& functions)
-{
-    std::string words;
-    for (const LampFunction f : functions)
-        words += (words.empty() ? "" : ", ") + std::string(words_of(f));
-    return words.empty() ? "every function" : words;
-}
-
-std::string criterion_words(const LeastArea& least)
-{
-    return "at least " + area_words(least.area) + " in view in every direction";
 }
 
 std::string answered_words(const RuleRow& row)
@@ -75,13 +42,17 @@ std::string approved_words(ApprovedParts approved_parts)
 std::vector<Labelled> row_entries(const RuleRow& row)
 {
     const BearingSpeech speech{row.axis, Side::left};
-    std::vector<Labelled> entries{
-        {"asks", std::visit([](const auto& c) { return criterion_words(c); }, row.criterion)},
-        {"field", field_words(row.field, speech)},
-        {"axis", std::string(key_of(row.axis))},
-        {"lamps", functions_words(row.functions)},
-        {"answered by", answered_words(row)},
-        {"own parts", "those approved with the lamp " + approved_words(row.approved_parts)}};
+    std::vector<Labelled> entries{{"asks", criterion_words(row.criterion)}};
+    if (asks_directions(row.criterion))
+        entries.push_back({"field", field_words(row.field, speech)});
+    entries.push_back({"axis", std::string(key_of(row.axis))});
+    entries.push_back({"lamps", functions_words(row.functions)});
+    entries.push_back({"answered by", answered_words(row)});
+    if (asks_directions(row.criterion))
+        entries.push_back(
+            {"own parts", "those approved with the lamp " + approved_words(row.approved_parts)});
+    if (!row.state.empty())
+        entries.push_back({"ground", "at " + row.state + " load"});
     if (!row.when.empty())
         entries.push_back({"only where", conditions_words(row.when)});
     for (const Relaxation& r : row.relaxations) {
@@ -95,9 +66,14 @@ std::vector<Labelled> row_entries(const RuleRow& row)
 
 std::string rule_words(const Rule& rule)
 {
-    const std::string_view combine = rule.combine == Combine::all_of ? "all of " : "any of ";
-    return rule.title + (rule.title.empty() ? "" : ": ") + std::string(combine) +
-           listed(rule.parts);
+    std::string words = rule.title + (rule.title.empty() ? "" : ": ") +
+                        std::string(words_of(rule.combine)) + " " + listed(rule.parts);
+    if (!rule.of_other_lamps.empty())
+        words += ", asked of another lamp on the same side (" +
+                 functions_words(rule.of_other_lamps) + ")";
+    if (!rule.when.empty())
+        words += ", only where " + conditions_words(rule.when);
+    return words;
 }
 
 std::vector<Labelled> rule_entries(const RuleTable& table)

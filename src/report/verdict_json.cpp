@@ -8,15 +8,15 @@ namespace glim {
 
 namespace {
 
-/// A figure of a row that applies, else null.
-Json if_applies(const LampVerdict& verdict, Json figure)
+/// A figure of a row that looks in directions, else null.
+Json if_looked(const LampVerdict& verdict, Json figure)
 {
-    return applies(verdict) ? std::move(figure) : Json();
+    return has_areas(verdict) ? std::move(figure) : Json();
 }
 
 Json worst_json(const LampVerdict& verdict, const LampLook& look)
 {
-    if (!applies(verdict))
+    if (!has_areas(verdict))
         return {};
     const std::size_t at = worst_at(verdict);
     return Json::Object{{"h_deg", in_degrees(look.toward[at].h)},
@@ -26,6 +26,10 @@ Json worst_json(const LampVerdict& verdict, const LampLook& look)
                         {"low_mm2", in_mm2(look.low(at))},
                         {"high_mm2", in_mm2(look.high(at))},
                         {"expected_error_mm2", in_mm2(uncertainty(look, at))},
+                        {"hidden_low_mm2", in_mm2(look.hidden_low(at))},
+                        {"hidden_high_mm2", in_mm2(look.hidden_high(at))},
+                        {"mesh_error_mm2", in_mm2(look.mesh_error[at])},
+                        {"certified", look.seen[at].certified},
                         {"exact", is_exact(look, at)}};
 }
 
@@ -75,6 +79,52 @@ Json blocker_json(const Blocker& b)
                         {"mean_jointly_mm2", in_mm2(b.mean_jointly)}};
 }
 
+Json bearing_json(const Bearing& b)
+{
+    return Json::Object{{"h_deg", in_degrees(b.h)}, {"v_deg", in_degrees(b.v)}};
+}
+
+Json crossings_json(const std::vector<Crossing>& crossings)
+{
+    Json::Array all;
+    for (const Crossing& c : crossings)
+        all.push_back(Json::Object{{"met", bearing_json(c.met)},
+                                   {"unmet", bearing_json(c.unmet)},
+                                   {"visible_met_mm2", in_mm2(c.visible_met)},
+                                   {"visible_unmet_mm2", in_mm2(c.visible_unmet)},
+                                   {"uncertainty_deg", in_degrees(c.uncertainty)}});
+    return all;
+}
+
+Json number_or_null(const std::optional<double>& number) { return number ? Json(*number) : Json(); }
+
+Json measured_json(const std::vector<Measurement>& measured)
+{
+    Json::Array all;
+    for (const Measurement& m : measured) {
+        Json::Array points;
+        for (const Point& p : m.points)
+            points.push_back(Json::Array{p.x(), p.y(), p.z()});
+        all.push_back(Json::Object{{"what", m.what},
+                                   {"unit", key_of(m.unit)},
+                                   {"figure", m.figure},
+                                   {"at_least", number_or_null(m.at_least)},
+                                   {"at_most", number_or_null(m.at_most)},
+                                   {"points_mm", std::move(points)},
+                                   {"note", m.note}});
+    }
+    return all;
+}
+
+/// How sure a verdict is of what lies between the directions; null where there are none.
+Json between_json(const LampVerdict& verdict)
+{
+    if (!has_areas(verdict))
+        return {};
+    return Json::Object{{"kind", key_of(verdict.between)},
+                        {"finest_step_deg", in_degrees(verdict.finest_step)}};
+}
+
 Json relaxation_json(const LampVerdict& verdict, const RuleRow& row)
 {
     if (!verdict.relaxation)
@@ -100,11 +150,17 @@ Json lamp_json(const Findings& findings, const RuleRow& row, const LampVerdict& 
         {"because", key_of(verdict.because)},
         {"field", field_json(verdict.field)},
         {"relaxation", relaxation_json(verdict, row)},
-        {"needed_mm2", if_applies(verdict, in_mm2(verdict.needed))},
-        {"least_visible_mm2", if_applies(verdict, in_mm2(verdict.least_visible))},
-        {"margin_mm2", if_applies(verdict, in_mm2(verdict.margin))},
+        {"needed_mm2", if_looked(verdict, in_mm2(verdict.needed))},
+        {"tolerated_mm2", if_looked(verdict, in_mm2(verdict.tolerated))},
+        {"hidden_mm2", if_looked(verdict, in_mm2(verdict.hidden))},
+        {"least_visible_mm2", if_looked(verdict, in_mm2(verdict.least_visible))},
+        {"margin_mm2", if_looked(verdict, in_mm2(verdict.margin))},
         {"worst", worst_json(verdict, look)},
-        {"coverage", if_applies(verdict, coverage_json(verdict.coverage))},
+        {"coverage", if_looked(verdict, coverage_json(verdict.coverage))},
+        {"between", between_json(verdict)},
+        {"crossings", crossings_json(verdict.crossings)},
+        {"measured", measured_json(verdict.measured)},
+        {"follows", verdict.follows},
         {"uncovered", std::move(uncovered)},
         {"blockers", std::move(blockers)},
         {"directions", directions_json(verdict.directions)},
@@ -139,16 +195,16 @@ Json deciding_json(const Findings& findings, const CheckFindings& check)
 void add_decided_figures(Json::Object& json, const Findings& findings, const CheckFindings& check)
 {
     const LampVerdict* verdict = check.deciding ? &check.deciding_verdict() : nullptr;
-    const bool known = verdict && applies(*verdict);
+    const bool known = verdict && has_areas(*verdict);
     const auto or_null = [&](const auto& figure) { return known ? Json(figure()) : Json(); };
     json.emplace_back("needed_mm2", or_null([&] { return in_mm2(verdict->needed); }));
     json.emplace_back("least_visible_mm2", or_null([&] { return in_mm2(verdict->least_visible); }));
     json.emplace_back("margin_mm2", or_null([&] { return in_mm2(verdict->margin); }));
     json.emplace_back("worst",
                       or_null([&] { return worst_json(*verdict, findings.looks[verdict->look]); }));
-    json.emplace_back("provenance", or_null([&] {
-                          return key_of(check.deciding_row().row.citation.provenance);
-                      }));
+    json.emplace_back("provenance", verdict
+                                        ? Json(key_of(check.deciding_row().row.citation.provenance))
+                                        : Json());
 }
 
 } // namespace
@@ -157,6 +213,9 @@ Json check_json(const Findings& findings, const CheckFindings& check)
 {
     Json::Object json{{"name", check.name},
                       {"outcome", key_of(check.outcome)},
+                      {"because", key_of(check.because)},
+                      {"explanation", check.explanation},
+                      {"options", Json::Array(check.options.begin(), check.options.end())},
                       {"table", check.table},
                       {"regulation", check.regulation},
                       {"edition", check.edition},

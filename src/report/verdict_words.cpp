@@ -1,5 +1,6 @@
 #include "report/verdict_words.h"
 
+#include "report/criterion_words.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
 
@@ -17,6 +18,19 @@ std::string margin_words(Area margin)
 {
     return margin < Area() ? area_words(-margin) + " too little"
                            : area_words(margin) + " more than needed";
+}
+
+std::string figure_words(double figure, FigureUnit unit)
+{
+    switch (unit) {
+    case FigureUnit::degrees:
+        return rounded(figure, 2) + " deg";
+    case FigureUnit::share:
+        return rounded(figure * 100, 1) + " %";
+    case FigureUnit::millimetres:
+        break;
+    }
+    return rounded(figure, 1) + " mm";
 }
 
 std::string precision_words(const LampLook& look, std::size_t at)
@@ -46,10 +60,17 @@ bool is_worth_telling(const Blocker& b)
 
 } // namespace
 
-std::string demand_words(const LampVerdict& verdict, const LampLook& look)
+std::string demand_words(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
 {
-    return "at least " + area_words(verdict.needed) + " in view, " +
-           field_words(verdict.field, speech_of(look));
+    if (!has_areas(verdict))
+        return criterion_words(row.criterion);
+    if (const auto* least = std::get_if<LeastArea>(&row.criterion))
+        return "at least " + area_words(least->area) + " in view, " +
+               field_words(verdict.field, speech_of(look));
+    if (std::holds_alternative<NoObstacle>(row.criterion))
+        return "some surface shown and no part of it hidden, " +
+               field_words(verdict.field, speech_of(look));
+    return criterion_words(row.criterion) + ", " + field_words(verdict.field, speech_of(look));
 }
 
 std::string least_words(const LampVerdict& verdict, const LampLook& look)
@@ -58,6 +79,70 @@ std::string least_words(const LampVerdict& verdict, const LampLook& look)
     return area_words(verdict.least_visible) + " (" + precision_words(look, at) + "), " +
            margin_words(verdict.margin) + "; with nothing in the way " +
            area_words(look.seen[at].lens);
+}
+
+std::string hidden_words(const LampVerdict& verdict, const LampLook& look)
+{
+    const std::size_t at = worst_at(verdict);
+    const bool exact = look.exact_hidden[at].has_value();
+    const std::string precision = exact ? "exact"
+                                        : "surely from " + area_words(look.hidden_low(at)) +
+                                              " to " + area_words(look.hidden_high(at));
+    return area_words(verdict.hidden) + " of " + area_words(look.approved(at)) + " (" + precision +
+           "); up to " + area_words(verdict.tolerated) + " counts as touching";
+}
+
+std::string mesh_error_words(const LampVerdict& verdict)
+{
+    return "areas there may be off by " + area_words(verdict.mesh_error) +
+           ", because meshes are not the surfaces they stand for: an estimate";
+}
+
+std::string between_words(const LampVerdict& verdict)
+{
+    if (verdict.between == Between::subdivided)
+        return "met on the grid and, wherever the area could fall to the threshold in between, "
+               "down to " +
+               angle_words(verdict.finest_step);
+    return "met on the grid, step " + angle_words(verdict.finest_step) +
+           "; nothing is said of what lies between";
+}
+
+std::vector<std::string> crossing_words(const LampVerdict& verdict, const LampLook& look)
+{
+    // The row of the worst direction says most: where along it does the outcome change?
+    const Angle v = look.toward[worst_at(verdict)].v;
+    std::vector<std::string> lines;
+    for (const Crossing& c : verdict.crossings) {
+        if (c.met.v != v || c.unmet.v != v)
+            continue;
+        const Bearing middle{(c.met.h + c.unmet.h) / 2, v};
+        lines.push_back(bearing_words(middle, speech_of(look)) + ", within " +
+                        with_decimals(in_degrees(c.uncertainty), 2) + " deg");
+    }
+    return lines;
+}
+
+std::string tightest_words(const LampVerdict& verdict)
+{
+    const auto tightest =
+        std::min_element(verdict.measured.begin(), verdict.measured.end(),
+                         [](const auto& a, const auto& b) { return a.margin() < b.margin(); });
+    return figure_words(tightest->figure, tightest->unit);
+}
+
+std::vector<std::string> measured_words(const LampVerdict& verdict)
+{
+    std::vector<std::string> lines;
+    for (const Measurement& m : verdict.measured) {
+        std::string line = m.what + ": " + figure_words(m.figure, m.unit);
+        if (m.at_least)
+            line += ", at least " + figure_words(*m.at_least, m.unit);
+        if (m.at_most)
+            line += ", at most " + figure_words(*m.at_most, m.unit);
+        lines.push_back(line + (m.note.empty() ? "" : " (" + m.note + ")"));
+    }
+    return lines;
 }
 
 std::string worst_words(const LampVerdict& verdict, const LampLook& look)

@@ -18,18 +18,19 @@ void append(Cells& cells, const Cells& more)
 
 Cells figures(const LampVerdict& verdict, const LampLook& look)
 {
-    if (!applies(verdict))
-        return Cells(7);
+    if (!has_areas(verdict))
+        return Cells(9);
     const std::size_t at = worst_at(verdict);
-    return {csv_number(verdict.needed),       csv_number(verdict.least_visible),
-            csv_number(verdict.margin),       csv_number(look.toward[at].h),
-            csv_number(look.toward[at].v),    csv_number(uncertainty(look, at)),
+    return {csv_number(verdict.needed),        csv_number(verdict.least_visible),
+            csv_number(verdict.margin),        csv_number(verdict.hidden),
+            csv_number(look.toward[at].h),     csv_number(look.toward[at].v),
+            csv_number(uncertainty(look, at)), csv_number(verdict.mesh_error),
             is_exact(look, at) ? "yes" : "no"};
 }
 
 Cells coverage(const LampVerdict& verdict)
 {
-    if (!applies(verdict))
+    if (!has_areas(verdict))
         return Cells(4);
     const Coverage& c = verdict.coverage;
     Cells cells{std::to_string(c.directions_met), std::to_string(c.directions), "", ""};
@@ -38,6 +39,16 @@ Cells coverage(const LampVerdict& verdict)
         cells[3] = csv_number(c.solid_angle);
     }
     return cells;
+}
+
+/// "what=figure unit" for each, joined by "; ".
+std::string measured_cell(const LampVerdict& verdict)
+{
+    std::string cell;
+    for (const Measurement& m : verdict.measured)
+        cell += (cell.empty() ? "" : "; ") + m.what + "=" + rounded(m.figure, 3) + " " +
+                std::string(key_of(m.unit));
+    return cell;
 }
 
 std::string verdict_row(const CheckFindings& check, const RowFindings& row,
@@ -52,7 +63,8 @@ std::string verdict_row(const CheckFindings& check, const RowFindings& row,
                 decides ? "yes" : "no"};
     append(cells, figures(verdict, look));
     append(cells, coverage(verdict));
-    append(cells, {verdict.relaxation ? "yes" : "no", std::string(key_of(row.row.answered_by)),
+    append(cells, {measured_cell(verdict), verdict.follows, verdict.relaxation ? "yes" : "no",
+                   std::string(key_of(row.row.answered_by)),
                    std::string(key_of(row.row.citation.provenance)), row.row.citation.source,
                    row.row.citation.clause});
     return csv_row(cells);
@@ -79,8 +91,10 @@ std::string verdicts_csv(const Findings& findings)
 {
     std::string csv =
         "check,check_outcome,row,lamp,outcome,because,decides,needed_mm2,least_visible_mm2,"
-        "margin_mm2,worst_h_deg,worst_v_deg,expected_error_mm2,exact,directions_met,directions,"
-        "solid_angle_met_sr,solid_angle_sr,relaxed,answered_by,provenance,source,clause\n";
+        "margin_mm2,hidden_mm2,worst_h_deg,worst_v_deg,expected_error_mm2,mesh_error_mm2,exact,"
+        "directions_met,directions,"
+        "solid_angle_met_sr,solid_angle_sr,measured,follows,relaxed,answered_by,provenance,source,"
+        "clause\n";
     for (const CheckFindings& check : findings.checks)
         for (std::size_t i = 0; i < check.rows.size(); ++i)
             csv += row_rows(findings, check, i);

@@ -9,10 +9,18 @@
 
 namespace glim {
 
+/// How the parts approved with a lamp count. Its own lit faces hide each other in any case.
+enum class Obstacles {
+    all,              ///< they stand in the way, and `approved` areas know of them
+    without_approved, ///< they are taken out of the scene
+    approved_too,     ///< they stand in the way like any other: `approved` areas do not know them
+};
+
 /// A lamp as it stands on the vehicle: as drawn, or its mirror image on the other side.
 struct LampStanding {
     LampId lamp;
     bool twin = false;
+    Obstacles obstacles = Obstacles::all;
 };
 
 /// A surface in the scene: as drawn, or its twin across the median plane.

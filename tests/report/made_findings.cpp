@@ -113,7 +113,7 @@ RunFacts made_facts()
     facts.program_version = "0.1.0";
     facts.command = "cornerglim check made.toml";
     facts.study = "made.toml";
-    facts.ground_state = "curb";
+    facts.ground_states = {"curb"};
     MeshSource mesh{"corner", "corner.obj", "mm", "+z", "-x", {}};
     mesh.health.facets = 12;
     mesh.health.points = 8;

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "judgement/see.h"
+
+namespace glim {
+
+/// Where the outcome changes along the grid, brought together by halving until the two directions
+/// are no further apart than `finest`. On sampled areas; how far that may shift the place is in the
+/// uncertainty. Throws Stopped.
+std::vector<Crossing> crossings_of(const RuleRow& row, const LampVerdict& verdict,
+                                   const LampLook& look, const Eyes& eyes, const Sampling& sampling,
+                                   const Workers& workers);
+
+/// The same for every verdict of the findings.
+void add_crossings(Findings& findings, const Eyes& eyes, const Workers& workers);
+
+/// What was found between the directions of a grid on all of which a row of area is met.
+struct BetweenFound {
+    std::vector<Bearing> open; ///< not surely met, the most doubtful ones, by V then H
+    Angle finest_step;         ///< how finely it had to be looked at; the grid's own where nowhere
+};
+
+/// Looks between the grid's directions for every row of area that is met on all of them, adds what
+/// it finds to the plan and settles it. Throws Stopped.
+void refine_between(Plan& plan, const Eyes& eyes, const Sampling& sampling, const Workers& workers);
+
+/// Looks between the directions wherever the area could fall to the threshold there: where the
+/// least at a grid cell's corners is within twice their largest difference of it, halving down to
+/// `finest`. That is no proof: a dip narrower than the grid, between corners that show nothing of
+/// it, stays unseen. Requires: a row of area. Throws Stopped.
+BetweenFound look_between(const RuleRow& row, const LampVerdict& verdict, const LampLook& look,
+                          const Eyes& eyes, const Sampling& sampling, const Workers& workers);
+
+} // namespace glim
