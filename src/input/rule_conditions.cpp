@@ -42,10 +42,10 @@ Condition read_condition(TableReader& table)
 {
     Condition condition;
     std::vector<std::string> known;
-    for (const MeasuredWord& word : measured_words)
+    for (const MeasuredWord& word : quantity_words)
         known.emplace_back(word.key);
     table.demand("quantity", "write quantity = " + quoted_choice(known));
-    const auto* row = table.row_of("quantity", measured_words, &MeasuredWord::key);
+    const auto* row = table.row_of("quantity", quantity_words, &MeasuredWord::key);
     if (row)
         condition.quantity = row->measured;
     const bool length = is_length(condition.quantity);

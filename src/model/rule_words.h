@@ -11,7 +11,7 @@ struct MeasuredWord {
     std::string_view key;   ///< in tables and results
     std::string_view words; ///< for people
 };
-inline constexpr std::array measured_words = {
+inline constexpr std::array quantity_words = {
     MeasuredWord{Measured::overall_width, "overall_width", "overall width"},
     MeasuredWord{Measured::axis_height, "axis_height", "height of the axis of reference"},
     MeasuredWord{Measured::h_plane_height, "h_plane_height",

@@ -40,12 +40,12 @@ std::string_view key_of(ApprovedParts approved_parts)
 
 std::string_view key_of(Measured quantity)
 {
-    return row_of(measured_words, &MeasuredWord::measured, quantity).key;
+    return row_of(quantity_words, &MeasuredWord::measured, quantity).key;
 }
 
 std::string_view words_of(Measured quantity)
 {
-    return row_of(measured_words, &MeasuredWord::measured, quantity).words;
+    return row_of(quantity_words, &MeasuredWord::measured, quantity).words;
 }
 
 std::string_view key_of(Combine combine)

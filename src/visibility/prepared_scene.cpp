@@ -97,7 +97,8 @@ bool PreparedScene::is_approved(const Standing& standing, const LampStanding& la
         study_.surfaces[standing.surface].mirror != MirrorRule::straddles)
         return false;
     const Lamp& l = study_.lamps[lamp.lamp];
-    return names(l.emits, standing.surface) || names(l.approved_with, standing.surface);
+    return names(l.emits, standing.surface) ||
+           (lamp.obstacles != Obstacles::approved_too && names(l.approved_with, standing.surface));
 }
 
 std::vector<Standing> PreparedScene::obstacles_of(const LampStanding& lamp) const
@@ -110,6 +111,10 @@ std::vector<Standing> PreparedScene::obstacles_of(const LampStanding& lamp) cons
         if (study_.surfaces[s].mirror == MirrorRule::yes)
             all.push_back({s, true});
     }
+    if (lamp.obstacles == Obstacles::without_approved)
+        std::erase_if(all, [&](const Standing& s) {
+            return is_approved(s, lamp) && !names(study_.lamps[lamp.lamp].emits, s.surface);
+        });
     return all;
 }
 
