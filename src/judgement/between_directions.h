@@ -25,9 +25,11 @@ struct BetweenFound {
 void refine_between(Plan& plan, const Eyes& eyes, const Sampling& sampling, const Workers& workers);
 
 /// Looks between the directions wherever the area could fall to the threshold there: where the
-/// least at a grid cell's corners is within twice their largest difference of it, halving down to
-/// `finest`. That is no proof: a dip narrower than the grid, between corners that show nothing of
-/// it, stays unseen. Requires: a row of area. Throws Stopped.
+/// least at a grid cell's corners is within twice the largest change of it, halving down to
+/// `finest`. The change is that between the corners and to their neighbours, so that a dip which
+/// both sides of a cell show alike is found too; across half a cell it is taken as half. That is no
+/// proof: a dip of which no corner around shows anything stays unseen. Requires: a row of area.
+/// Throws Stopped.
 BetweenFound look_between(const RuleRow& row, const LampVerdict& verdict, const LampLook& look,
                           const Eyes& eyes, const Sampling& sampling, const Workers& workers);
 

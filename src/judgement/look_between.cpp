@@ -17,42 +17,90 @@ struct Corner {
 /// sense.
 constexpr std::size_t most_open = 64;
 
-/// A rectangle of directions: least H and V first, then along H, then along V.
-using GridCell = std::array<Corner, 4>;
+/// A rectangle of directions: least H and V first, then along H, then along V. `change` is how much
+/// the area may change across it, by what it does at its corners and to their neighbours.
+struct GridCell {
+    std::array<Corner, 4> corners;
+    Area change;
+};
 
-std::vector<GridCell> cells_of(const LampVerdict& verdict, const LampLook& look)
+Area change_between(const std::array<Corner, 4>& corners)
 {
-    const GridLines lines(verdict, look);
-    const auto corner = [&](std::size_t direction) {
-        const std::size_t at = verdict.directions[direction].at;
-        const Area error = look.exact[at] ? look.exact[at]->rounding : look.seen[at].expected_error;
-        return Corner{look.toward[at], look.visible(at), error + look.mesh_error[at]};
-    };
-    std::vector<GridCell> cells;
-    for (const auto& [node, here] : lines.nodes()) {
-        const auto right = lines.at({node.v, node.h + 1});
-        const auto above = lines.at({node.v + 1, node.h});
-        const auto across = lines.at({node.v + 1, node.h + 1});
-        if (right && above && across &&
-            adjoin(corner(here).toward, corner(*across).toward, verdict.field))
-            cells.push_back({corner(here), corner(*right), corner(*above), corner(*across)});
-    }
-    return cells;
+    const auto [least, most] =
+        std::minmax_element(corners.begin(), corners.end(),
+                            [](const Corner& a, const Corner& b) { return a.visible < b.visible; });
+    return most->visible - least->visible;
 }
+
+/// A verdict's grid as corners and cells.
+class AreaGrid {
+public:
+    AreaGrid(const LampVerdict& verdict, const LampLook& look)
+        : verdict_(verdict), look_(look), lines_(verdict, look)
+    {
+    }
+
+    std::vector<GridCell> cells() const
+    {
+        std::vector<GridCell> cells;
+        for (const auto& [node, here] : lines_.nodes()) {
+            const auto right = lines_.at({node.v, node.h + 1});
+            const auto above = lines_.at({node.v + 1, node.h});
+            const auto across = lines_.at({node.v + 1, node.h + 1});
+            if (!right || !above || !across ||
+                !adjoin(corner(here).toward, corner(*across).toward, verdict_.field))
+                continue;
+            const std::array corners = {corner(here), corner(*right), corner(*above),
+                                        corner(*across)};
+            Area change = change_between(corners);
+            for (const auto& [v, h] : {std::pair(0, 0), {0, 1}, {1, 0}, {1, 1}})
+                change = std::max(change, change_at({node.v + v, node.h + h}));
+            cells.push_back({corners, change});
+        }
+        return cells;
+    }
+
+private:
+    Corner corner(std::size_t direction) const
+    {
+        const std::size_t at = verdict_.directions[direction].at;
+        const Area error =
+            look_.exact[at] ? look_.exact[at]->rounding : look_.seen[at].expected_error;
+        return {look_.toward[at], look_.visible(at), error + look_.mesh_error[at]};
+    }
+
+    /// The largest to a neighbour.
+    Area change_at(GridLines::Node node) const
+    {
+        const Area here = corner(*lines_.at(node)).visible;
+        Area change;
+        for (const auto& [v, h] : {std::pair(0, 1), {1, 0}, {0, -1}, {-1, 0}})
+            if (const auto there = lines_.at({node.v + v, node.h + h})) {
+                const Area step = corner(*there).visible - here;
+                change = std::max({change, step, -step});
+            }
+        return change;
+    }
+
+    const LampVerdict& verdict_;
+    const LampLook& look_;
+    GridLines lines_;
+};
 
 /// Whether the area might fall to the threshold between the corners.
 bool is_doubtful(const GridCell& cell, Area needed)
 {
-    const auto [least, most] =
-        std::minmax_element(cell.begin(), cell.end(),
-                            [](const Corner& a, const Corner& b) { return a.visible < b.visible; });
-    const Area change = most->visible - least->visible;
-    return change > Area() && least->visible - needed < 2 * change;
+    Area least = cell.corners.front().visible;
+    for (const Corner& corner : cell.corners)
+        least = std::min(least, corner.visible);
+    return cell.change > Area() && least - needed < 2 * cell.change;
 }
 
 Angle size_of(const GridCell& cell)
 {
-    return std::max(cell[3].toward.h - cell[0].toward.h, cell[3].toward.v - cell[0].toward.v);
+    const Bearing& least = cell.corners[0].toward;
+    const Bearing& most = cell.corners[3].toward;
+    return std::max(most.h - least.h, most.v - least.v);
 }
 
 class Subdivider {
@@ -67,13 +115,14 @@ public:
         smallest = std::min(smallest.value_or(size_of(cell)), size_of(cell));
         if (size_of(cell) <= finest_ || !is_doubtful(cell, needed_))
             return;
-        const auto [a, b, c, d] = cell;
+        const auto [a, b, c, d] = cell.corners;
         const Corner ab = between(a, b), ac = between(a, c), bd = between(b, d), cd = between(c, d),
                      centre = between(a, d);
-        look_into({a, ab, ac, centre});
-        look_into({ab, b, centre, bd});
-        look_into({ac, centre, c, cd});
-        look_into({centre, bd, cd, d});
+        for (const std::array<Corner, 4>& quarter : {std::array{a, ab, ac, centre},
+                                                     {ab, b, centre, bd},
+                                                     {ac, centre, c, cd},
+                                                     {centre, bd, cd, d}})
+            look_into({quarter, std::max(change_between(quarter), cell.change / 2)});
     }
 
     std::vector<Corner> open;
@@ -121,7 +170,7 @@ BetweenFound look_between(const RuleRow& row, const LampVerdict& verdict, const 
                           const Eyes& eyes, const Sampling& sampling, const Workers& workers)
 {
     const Area needed = std::get<LeastArea>(row.criterion).area;
-    const std::vector<GridCell> cells = cells_of(verdict, look);
+    const std::vector<GridCell> cells = AreaGrid(verdict, look).cells();
     std::vector<Subdivider> dividers(cells.size(),
                                      Subdivider(needed, verdict.look, look, eyes, sampling.finest));
     const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};

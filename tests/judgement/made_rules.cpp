@@ -42,7 +42,10 @@ Study asking(Study study, const std::string& rule, std::vector<RuleRow> rows,
 
 LampId add_lamp(Study& study, const std::string& name, LampFunction function, TriangleMesh lit)
 {
-    Surface lens{.name = name + " lens", .role = Role::emitting, .mirror = MirrorRule::no};
+    Surface lens;
+    lens.name = name + " lens";
+    lens.role = Role::emitting;
+    lens.mirror = MirrorRule::no;
     lens.mesh = std::move(lit);
     Lamp lamp;
     lamp.name = name;

@@ -73,7 +73,10 @@ LampFunction function_for(const RuleRow& row)
 
 LampId add_lamp(Study& study, const std::string& name, LampFunction function, TriangleMesh lit)
 {
-    Surface lens{.name = name + " lens", .role = Role::emitting, .mirror = MirrorRule::yes};
+    Surface lens;
+    lens.name = name + " lens";
+    lens.role = Role::emitting;
+    lens.mirror = MirrorRule::yes;
     lens.mesh = std::move(lit);
     Lamp lamp;
     lamp.name = name;
@@ -126,13 +129,16 @@ struct Spoil {
     {
         return corner.study.surfaces[corner.study.lamps[corner.lamp].emits.front()];
     }
-    /// A wall 50 mm before three quarters of the lamp.
-    void hide() const
+    /// A wall 50 mm before the lamp; 200 mm wide it leaves a quarter free.
+    void hide(double width = 200) const
     {
-        Surface wall{.name = "wall", .role = Role::opaque, .mirror = MirrorRule::yes};
+        Surface wall;
+        wall.name = "wall";
+        wall.role = Role::opaque;
+        wall.mirror = MirrorRule::yes;
         const Vector across = Vector::UnitZ().cross(corner.facing.vector());
         wall.mesh = facing_plate(corner.centre + 50 * corner.facing.vector() + 50 * across,
-                                 corner.facing, 200);
+                                 corner.facing, width);
         corner.study.surfaces.add(std::move(wall));
     }
     void operator()(const LeastArea&) const
@@ -140,7 +146,7 @@ struct Spoil {
         lens().mesh = facing_plate(corner.centre, corner.facing, 20);
         hide();
     }
-    void operator()(const NoObstacle&) const { hide(); }
+    void operator()(const NoObstacle&) const { hide(20); }
     void operator()(const MostHidden&) const { hide(); }
     void operator()(const LeastIntensity&) const {}
     /// 100 mm above the ground is too low for every rule.
