@@ -33,6 +33,8 @@ std::optional<std::size_t> table_place(TableReader& table, const std::filesystem
     return places[*name];
 }
 
+const std::vector<std::string> load_states = {"unladen", "curb", "design"};
+
 /// What a row or a rule needs to know of the vehicle or of a lamp.
 bool asks_for(Measured quantity, const std::vector<Condition>& when)
 {
@@ -156,11 +158,14 @@ std::vector<LampId> read_asked_lamps(TableReader& table, const NameBook& lamp_na
 /// In which state of load; the study must know the ground in it.
 void read_state(TableReader& table, const Study& study, Check& check)
 {
-    std::vector<std::string> known;
-    for (const GroundState& ground : study.grounds)
-        known.push_back(ground.state);
-    if (const auto state = table.choice("state", known))
-        check.state = known[*state];
+    const auto state = table.choice("state", load_states);
+    if (!state)
+        return;
+    check.state = load_states[*state];
+    if (!study.ground_in(check.state))
+        table.complain("state",
+                       "the study does not say where the ground is at " + check.state + " load",
+                       "say so in [ground], or take `state` away");
 }
 
 } // namespace

@@ -144,6 +144,14 @@ std::string place_of(const LampVerdict& verdict, const LampLook& look)
     return verdict.follows.empty() ? "" : "gives " + verdict.follows;
 }
 
+/// For a column: "not met", "proof due".
+std::string short_words(Outcome outcome)
+{
+    std::string words(key_of(outcome));
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
 /// One line for every verdict with figures, all rows' lines aligned with each other.
 std::vector<std::string> figure_lines(const Findings& findings, const CheckFindings& check)
 {
@@ -153,7 +161,7 @@ std::vector<std::string> figure_lines(const Findings& findings, const CheckFindi
             if (!applies(*verdict))
                 continue;
             const LampLook& look = findings.looks[verdict->look];
-            cells.push_back({"  " + label_of(look), std::string(words_of(verdict->outcome)),
+            cells.push_back({"  " + label_of(look), short_words(verdict->outcome),
                              figure_of(row, *verdict), place_of(*verdict, look)});
         }
     return aligned_rows(cells, {2});

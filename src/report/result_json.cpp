@@ -20,12 +20,10 @@ std::string_view word_of(Certify certify)
 
 Json sampling_json(const Sampling& sampling)
 {
-    return Json::Object{{"step_deg", in_degrees(sampling.step)},
-                        {"feature_mm", in_mm(sampling.feature)},
-                        {"touch_mm", in_mm(sampling.touch)},
-                        {"hairline_mm", in_mm(sampling.hairline)},
-                        {"certify", word_of(sampling.certify)},
-                        {"finest_deg", in_degrees(sampling.finest)}};
+    return Json::Object{
+        {"step_deg", in_degrees(sampling.step)}, {"feature_mm", in_mm(sampling.feature)},
+        {"touch_mm", in_mm(sampling.touch)},     {"hairline_mm", in_mm(sampling.hairline)},
+        {"certify", word_of(sampling.certify)},  {"finest_deg", in_degrees(sampling.finest)}};
 }
 
 Json meshes_json(const std::vector<MeshSource>& meshes)

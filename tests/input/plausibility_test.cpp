@@ -10,6 +10,7 @@ namespace {
 Study body(double length, double floor, double lamp_at)
 {
     Study study;
+    study.grounds.push_back({"curb", {}});
     study.surfaces.add({"body",
                         Role::opaque,
                         MirrorRule::no,

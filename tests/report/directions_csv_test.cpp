@@ -9,10 +9,10 @@ TEST_CASE("a direction that two rows ask appears once with the worse outcome", "
 {
     CHECK(directions_csv(test::made_findings()) ==
           "check,lamp,h_deg,v_deg,lens_mm2,approved_mm2,visible_mm2,low_mm2,high_mm2,"
-          "expected_error_mm2,outcome\n"
-          "across,indicator,-45,0,2000,2000,700.25,700.24,700.26,0.01,not_met\n"
-          "across,indicator,-40,0,2100,2100,1249,1240,1260,2.5,not_met\n"
-          "across,indicator,0,0,3000,3000,3000,3000,3000,0,met\n");
+          "hidden_low_mm2,hidden_high_mm2,expected_error_mm2,mesh_error_mm2,certified,outcome\n"
+          "across,indicator,-45,0,2000,2000,700.25,700.24,700.26,1288,1310,0.01,0,yes,not_met\n"
+          "across,indicator,-40,0,2100,2100,1249,1240,1260,840,860,2.5,0,yes,not_met\n"
+          "across,indicator,0,0,3000,3000,3000,3000,3000,0,0,0,0,yes,met\n");
 }
 
 TEST_CASE("each check has rows of its own for the same lamp", "[report]")
@@ -22,8 +22,9 @@ TEST_CASE("each check has rows of its own for the same lamp", "[report]")
     findings.checks.back().name = "again";
     findings.checks.back().rows.erase(findings.checks.back().rows.begin());
     const std::string csv = directions_csv(findings);
-    CHECK(csv.find("again,indicator,-40,0,2100,2100,1249,1240,1260,2.5,undecided\n") !=
-          std::string::npos);
+    CHECK(
+        csv.find("again,indicator,-40,0,2100,2100,1249,1240,1260,840,860,2.5,0,yes,undecided\n") !=
+        std::string::npos);
     CHECK(csv.find("again,indicator,-45") == std::string::npos);
 }
 
@@ -42,6 +43,7 @@ TEST_CASE("a twin is told from its lamp and lamps together from single ones", "[
     row.together->directions = {{0, {}, Outcome::met}};
     const std::string csv = directions_csv(findings);
     CHECK(csv.find("across,indicator (mirrored),-45,0,") != std::string::npos);
-    CHECK(csv.find("across,indicator + added,-45,0,2000,2000,700.25,700.24,700.26,0.01,met\n") !=
+    CHECK(csv.find("across,indicator + "
+                   "added,-45,0,2000,2000,700.25,700.24,700.26,1288,1310,0.01,0,yes,met\n") !=
           std::string::npos);
 }

@@ -11,6 +11,8 @@ SeenArea seen(double lens, double visible, double low, double high, double error
             .visible = square_millimetres(visible),
             .low = square_millimetres(low),
             .high = square_millimetres(high),
+            .hidden_low = square_millimetres(lens - high),
+            .hidden_high = square_millimetres(lens - low),
             .expected_error = square_millimetres(error)};
 }
 
@@ -31,6 +33,9 @@ LampLook made_look()
                  seen(3000, 3000, 3000, 3000, 0)};
     look.exact = {ExactArea{square_millimetres(700.25), square_millimetres(0.01)}, std::nullopt,
                   std::nullopt};
+    look.exact_hidden.resize(3);
+    look.mesh_error.resize(3);
+    look.state = "curb";
     return look;
 }
 
@@ -53,6 +58,8 @@ LampVerdict inboard_verdict()
     v.needed = square_millimetres(1250);
     v.directions = {{0, {}, Outcome::not_met}, {1, {}, Outcome::not_met}};
     v.least_visible = square_millimetres(700.25);
+    v.hidden = square_millimetres(1299.75);
+    v.between = Between::not_met_anyway;
     v.margin = square_millimetres(-549.75);
     v.coverage = {.directions_met = 0, .directions = 2, .solid_angle_met = {}, .solid_angle = {}};
     v.uncovered = {{.h_least = degrees(-45),

@@ -47,8 +47,8 @@ Row inboard: A made row
   answered by  one lamp alone
   own parts    those approved with the lamp are in the way like any other
   only where   overall width below 2032 mm
-  relaxed to   45 deg inboard to 45 deg outboard, 5 down to 15 up, where height of the lamp's centre
-               below 750 mm
+  relaxed to   45 deg inboard to 45 deg outboard, 5 down to 15 up, where height of the axis of
+               reference below 750 mm
                read in the source named; the text
   source       second-hand: check the edition; a quotation, clause 4
 
