@@ -152,28 +152,41 @@ void Eyes::prove_what_was_missed(Plan& plan, const Workers& workers) const
 void Eyes::ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
                        bool hidden_too, const Workers& workers) const
 {
-    const bool whole = for_each_index(at.size(), silent(workers), [&](std::size_t i, unsigned) {
-        const Direction toward = direction_of(look.toward[at[i]], look.frame);
-        ExactArea visible;
-        ExactHidden hidden;
-        for (const Eye& eye : eyes_[place]) {
-            const ExactArea exact = eye.exact.toward(toward);
-            visible.visible += exact.visible;
-            visible.rounding += exact.rounding;
-            if (!hidden_too)
-                continue;
-            const ExactHidden more = eye.exact.hidden_toward(toward);
-            hidden.hidden += more.hidden;
-            hidden.rounding += more.rounding;
-        }
-        look.exact[at[i]] = visible;
-        if (hidden_too)
-            look.exact_hidden[at[i]] = hidden;
-        look.mesh_error[at[i]] =
-            mesh_error(place, look.seen[at[i]], chord_of_takers(place, toward));
+    const Workers quiet = silent(workers);
+    // Few directions are shared out by their facets, many one a thread. The bits are the same.
+    if (at.size() < quiet.count()) {
+        for (const std::size_t one : at)
+            ask_exactly(look, place, one, hidden_too, quiet);
+        return;
+    }
+    const Workers alone{.threads = 1, .stop = workers.stop, .progress = {}};
+    const bool whole = for_each_index(at.size(), quiet, [&](std::size_t i, unsigned) {
+        ask_exactly(look, place, at[i], hidden_too, alone);
     });
     if (!whole)
         throw Stopped();
+}
+
+void Eyes::ask_exactly(LampLook& look, std::size_t place, std::size_t at, bool hidden_too,
+                       const Workers& workers) const
+{
+    const Direction toward = direction_of(look.toward[at], look.frame);
+    ExactArea visible;
+    ExactHidden hidden;
+    for (const Eye& eye : eyes_[place]) {
+        const ExactArea exact = eye.exact.toward(toward, workers);
+        visible.visible += exact.visible;
+        visible.rounding += exact.rounding;
+        if (!hidden_too)
+            continue;
+        const ExactHidden more = eye.exact.hidden_toward(toward, workers);
+        hidden.hidden += more.hidden;
+        hidden.rounding += more.rounding;
+    }
+    look.exact[at] = visible;
+    if (hidden_too)
+        look.exact_hidden[at] = hidden;
+    look.mesh_error[at] = mesh_error(place, look.seen[at], chord_of_takers(place, toward));
 }
 
 void Eyes::settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const

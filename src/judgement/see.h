@@ -47,6 +47,8 @@ private:
     void prove_what_was_missed(Plan& plan, const Workers& workers) const;
     void ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
                      bool hidden_too, const Workers& workers) const;
+    void ask_exactly(LampLook& look, std::size_t place, std::size_t at, bool hidden_too,
+                     const Workers& workers) const;
     void settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const;
     Area mesh_error(std::size_t look, const SeenArea& seen, Length obstacles) const;
     Length chord_of_takers(std::size_t look, const Direction& toward) const;

@@ -1,5 +1,6 @@
 #include "geometry/facet_distance.h"
 #include "input/read_study.h"
+#include "input/shipped_tables.h"
 #include "judgement/check_study.h"
 
 #include <catch2/catch.hpp>
@@ -77,6 +78,41 @@ TEST_CASE("theme B: the relief clears it with 100 mm2 to spare", "[demo]")
         CHECK(check.outcome == Outcome::met);
         CHECK(in_mm2(check.deciding_verdict().margin) > 100);
     }
+}
+
+/// The front indicator under the rule of no obstacle, its bezel and housing approved with it.
+Findings without_obstacle(const std::string& letter)
+{
+    Study study = theme(letter);
+    study.sampling.step = degrees(15);
+    study.tables.push_back(find_rule_table("un-r48", GLIM_SOURCE_DIR));
+    const std::vector<LampId> asked = study.checks.front().lamps;
+    study.checks = {{"un", study.tables.size() - 1, "front-indicator-visibility", asked}};
+    for (const SurfaceId s : study.surfaces.ids())
+        if (study.surfaces[s].name == "lamp bezel" || study.surfaces[s].name == "lamp housing")
+            for (const LampId lamp : asked)
+                study.lamps[lamp].approved_with.push_back(s);
+    return check_study(study);
+}
+
+TEST_CASE("theme A under the rule of no obstacle: the nose hides a part, so proof is due",
+          "[demo]")
+{
+    const Findings found = without_obstacle("a");
+    const CheckFindings& check = found.checks.front();
+    CHECK(check.outcome == Outcome::proof_due);
+    CHECK(check.deciding_row().row.id == "front-indicator-field");
+    CHECK(in_mm2(check.deciding_verdict().hidden) > 1000);
+    REQUIRE_FALSE(check.deciding_verdict().blockers.empty());
+    CHECK(check.deciding_verdict().blockers.front().surface == "nose");
+}
+
+TEST_CASE("theme B meets its area, but not the whole lens clears: proof stays due", "[demo]")
+{
+    const Findings found = without_obstacle("b");
+    const CheckFindings& check = found.checks.front();
+    CHECK(check.outcome == Outcome::proof_due);
+    CHECK(in_mm2(check.deciding_verdict().hidden) > 100);
 }
 
 TEST_CASE("theme B differs from theme A in the nose only, and by less than 25 mm", "[demo]")
