@@ -22,7 +22,7 @@ NOT MET  across
                  badge, "glim"     100 mm2          0 mm2          50 mm2
   lamp           indicator: front direction indicator, left; centre 742 mm above the ground (curb),
                  assumed: the centroid of the lit face
-  source         from memory: not verified; made by hand, clause 1
+  source         from memory: not verified; made by hand (clause 1)
   all rows       inboard: 1250 mm2 needed
                    indicator  not met    700.2 mm2  H -45, V 0
                  ahead: 2200 mm2 needed

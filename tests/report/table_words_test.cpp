@@ -50,7 +50,7 @@ Row inboard: A made row
   relaxed to   45 deg inboard to 45 deg outboard, 5 down to 15 up, where height of the axis of
                reference below 750 mm
                read in the source named; the text
-  source       second-hand: check the edition; a quotation, clause 4
+  source       second-hand: check the edition; a quotation (clause 4)
 
 This informs; it does not certify. The lighting regulation in force, local codes and a homologation
 engineer decide.
