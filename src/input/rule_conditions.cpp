@@ -32,9 +32,10 @@ void check_limits(TableReader& table, const Condition& condition)
 
 std::vector<std::string> words(TableReader& table, std::string_view key)
 {
-    std::vector<std::string> all;
-    for (const Reference& word : table.texts(key))
-        all.push_back(word.name);
+    const std::vector<Reference> references = table.texts(key);
+    std::vector<std::string> all(references.size());
+    std::transform(references.begin(), references.end(), all.begin(),
+                   [](const Reference& word) { return word.name; });
     return all;
 }
 
@@ -42,6 +43,7 @@ Condition read_condition(TableReader& table)
 {
     Condition condition;
     std::vector<std::string> known;
+    known.reserve(quantity_words.size());
     for (const MeasuredWord& word : quantity_words)
         known.emplace_back(word.key);
     table.demand("quantity", "write quantity = " + quoted_choice(known));

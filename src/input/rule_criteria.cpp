@@ -58,6 +58,7 @@ Criterion read_height(TableReader& table)
 {
     HeightLimits limits;
     std::vector<std::string> known;
+    known.reserve(height_of_words.size());
     for (const HeightOfWord& word : height_of_words)
         known.emplace_back(word.key);
     table.demand("of", "regulations tell four heights apart; write of = " + quoted_choice(known));

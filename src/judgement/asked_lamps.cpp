@@ -31,17 +31,24 @@ std::vector<LampId> consulted_lamps(const Study& study, const Check& check)
     return lamps;
 }
 
-void walk(const RuleTable& table, const Vehicle& vehicle, const std::string& id, bool others,
-          std::string_view row, Reached& reached)
-{
-    if (id == row)
-        (others ? reached.through_others : reached.directly) = true;
-    const Rule* rule = table.rule(id);
-    if (!rule || !all_hold(rule->when, vehicle))
-        return;
-    for (const std::string& part : rule->parts)
-        walk(table, vehicle, part, others || !rule->of_other_lamps.empty(), row, reached);
-}
+/// Walks down from a rule and notes how it comes to one row.
+struct Walk {
+    const RuleTable& table;
+    const Vehicle& vehicle;
+    std::string_view row;
+    Reached reached = {};
+
+    void down(const std::string& id, bool others)
+    {
+        if (id == row)
+            (others ? reached.through_others : reached.directly) = true;
+        const Rule* rule = table.rule(id);
+        if (!rule || !all_hold(rule->when, vehicle))
+            return;
+        for (const std::string& part : rule->parts)
+            down(part, others || !rule->of_other_lamps.empty());
+    }
+};
 
 } // namespace
 
@@ -66,9 +73,9 @@ AskedLamps asked_lamps(const Study& study, const PreparedScene& scene, const Che
 
 Reached reach_of_row(const Study& study, const Check& check, std::string_view row)
 {
-    Reached reached;
-    walk(study.tables[check.table], study.vehicle, check.rule, false, row, reached);
-    return reached;
+    Walk walk{study.tables[check.table], study.vehicle, row};
+    walk.down(check.rule, false);
+    return walk.reached;
 }
 
 } // namespace glim

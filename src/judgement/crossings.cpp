@@ -68,26 +68,25 @@ Angle shift_by(Area error, Area change, Angle step)
 
 } // namespace
 
-std::vector<Crossing> crossings_of(const RuleRow& row, const LampVerdict& verdict,
-                                   const LampLook& look, const Eyes& eyes, const Sampling& sampling,
-                                   const Workers& workers)
+std::vector<Crossing> BetweenDirections::crossings_of(const RuleRow& row,
+                                                      const LampVerdict& verdict,
+                                                      const LampLook& look) const
 {
     const std::vector<Pair> pairs = changing_pairs(verdict, look);
     std::vector<Crossing> crossings(pairs.size());
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    const bool whole = for_each_index(pairs.size(), silent, [&](std::size_t i, unsigned) {
+    const bool whole = for_each_index(pairs.size(), workers_, [&](std::size_t i, unsigned) {
         const auto [met, unmet] = pairs[i];
         Crossing c{
             look.toward[met], look.toward[unmet], look.visible(met), look.visible(unmet), {}};
         const Angle step = apart(c.met, c.unmet);
         Area error = look.seen[unmet].expected_error + look.mesh_error[unmet];
-        while (apart(c.met, c.unmet) > sampling.finest) {
+        while (apart(c.met, c.unmet) > sampling_.finest) {
             const Bearing half = middle(c.met, c.unmet);
-            const SeenArea seen = eyes.seen(verdict.look, half, look.frame);
-            const bool met_there = looks_met(row, seen, sampling.hairline);
+            const SeenArea seen = eyes_.seen(verdict.look, half, look.frame);
+            const bool met_there = looks_met(row, seen, sampling_.hairline);
             (met_there ? c.met : c.unmet) = half;
             (met_there ? c.visible_met : c.visible_unmet) = seen.visible;
-            error = seen.expected_error + eyes.mesh_error(verdict.look, seen);
+            error = seen.expected_error + eyes_.mesh_error(verdict.look, seen);
         }
         const Area change = figure_of(row, look.seen[met]) - figure_of(row, look.seen[unmet]);
         c.uncertainty = apart(c.met, c.unmet) / 2 + shift_by(error, change, step);

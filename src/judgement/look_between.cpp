@@ -166,23 +166,22 @@ std::vector<Bearing> most_doubtful(std::vector<Corner> open)
 
 } // namespace
 
-BetweenFound look_between(const RuleRow& row, const LampVerdict& verdict, const LampLook& look,
-                          const Eyes& eyes, const Sampling& sampling, const Workers& workers)
+BetweenFound BetweenDirections::look_between(const RuleRow& row, const LampVerdict& verdict,
+                                             const LampLook& look) const
 {
     const Area needed = std::get<LeastArea>(row.criterion).area;
     const std::vector<GridCell> cells = AreaGrid(verdict, look).cells();
-    std::vector<Subdivider> dividers(cells.size(),
-                                     Subdivider(needed, verdict.look, look, eyes, sampling.finest));
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    std::vector<Subdivider> dividers(
+        cells.size(), Subdivider(needed, verdict.look, look, eyes_, sampling_.finest));
     const bool whole = for_each_index(
-        cells.size(), silent, [&](std::size_t i, unsigned) { dividers[i].look_into(cells[i]); });
+        cells.size(), workers_, [&](std::size_t i, unsigned) { dividers[i].look_into(cells[i]); });
     if (!whole)
         throw Stopped();
-    BetweenFound found{{}, sampling.step};
+    BetweenFound found{{}, sampling_.step};
     std::vector<Corner> open;
     for (const Subdivider& d : dividers) {
         open.insert(open.end(), d.open.begin(), d.open.end());
-        found.finest_step = std::min(found.finest_step, d.smallest.value_or(sampling.step));
+        found.finest_step = std::min(found.finest_step, d.smallest.value_or(sampling_.step));
     }
     found.open = most_doubtful(std::move(open));
     return found;

@@ -20,15 +20,23 @@ std::optional<double> count_of(const std::optional<Length>& length)
     return length ? std::optional(in_mm(*length)) : std::nullopt;
 }
 
+/// What a lamp is measured in.
+struct Surroundings {
+    const Study& study;
+    const PreparedScene& scene;
+    const LampLook& look;
+    ReferenceAxis axis;
+};
+
 /// Fills one verdict, criterion by criterion.
 class PlaceJudge {
 public:
-    PlaceJudge(LampVerdict& verdict, const LampLook& look, const Study& study,
-               const PreparedScene& scene, const StandingLamp& lamp, ReferenceAxis axis)
-        : verdict_(verdict), look_(look), study_(study), scene_(scene), lamp_(lamp), axis_(axis)
+    PlaceJudge(LampVerdict& verdict, const Surroundings& in, const StandingLamp& lamp)
+        : verdict_(verdict), look_(in.look), study_(in.study), scene_(in.scene), lamp_(lamp),
+          axis_(in.axis)
     {
-        for (const SurfaceId s : study.lamps[lamp.standing.lamp].emits)
-            accuracy_ = std::max(accuracy_, in_mm(study.surfaces[s].chord.error));
+        for (const SurfaceId s : in.study.lamps[lamp.standing.lamp].emits)
+            accuracy_ = std::max(accuracy_, in_mm(in.study.surfaces[s].chord.error));
     }
 
     void operator()(const HeightLimits& limits)
@@ -252,7 +260,7 @@ LampVerdict place_verdict(const RuleRow& row, const Asked& asked, const LampLook
     verdict.outcome = Outcome::met;
     verdict.relative_margin = std::numeric_limits<double>::max();
     const StandingLamp lamp = standing_lamp(study, scene, asked.lamp, row.axis);
-    std::visit(PlaceJudge(verdict, look, study, scene, lamp, row.axis), row.criterion);
+    std::visit(PlaceJudge(verdict, {study, scene, look, row.axis}, lamp), row.criterion);
     if (verdict.measured.empty())
         verdict.relative_margin = 0;
     return verdict;

@@ -3,39 +3,26 @@
 
 namespace glim {
 
-namespace {
+BetweenDirections::BetweenDirections(const Eyes& eyes, const Sampling& sampling,
+                                     const Workers& workers)
+    : eyes_(eyes),
+      sampling_(sampling), workers_{
+                               .threads = workers.threads, .stop = workers.stop, .progress = {}}
+{
+}
 
-void refine(const RuleRow& row, Asked& asked, Plan& plan, const Eyes& eyes,
-            const Sampling& sampling, const Workers& workers)
+void BetweenDirections::refine(Plan& plan, const RuleRow& row, Asked& asked) const
 {
     const LampLook& look = plan.looks[asked.look];
-    const LampVerdict verdict = verdict_of(row, asked, look, sampling);
+    const LampVerdict verdict = verdict_of(row, asked, look, sampling_);
     if (verdict.outcome != Outcome::met || verdict.coverage.solid_angle == SolidAngle())
         return;
-    const BetweenFound found = look_between(row, verdict, look, eyes, sampling, workers);
+    const BetweenFound found = look_between(row, verdict, look);
     asked.subdivided_to = found.finest_step;
-    eyes.see_more(plan, asked, found.open, workers);
+    eyes_.see_more(plan, asked, found.open, workers_);
 }
 
-} // namespace
-
-void add_crossings(Findings& findings, const Eyes& eyes, const Workers& workers)
-{
-    const auto add = [&](const RuleRow& row, LampVerdict& verdict) {
-        if (!verdict.directions.empty())
-            verdict.crossings = crossings_of(row, verdict, findings.looks[verdict.look], eyes,
-                                             findings.sampling, workers);
-    };
-    for (CheckFindings& check : findings.checks)
-        for (RowFindings& row : check.rows) {
-            for (LampVerdict& verdict : row.lamps)
-                add(row.row, verdict);
-            if (row.together)
-                add(row.row, *row.together);
-        }
-}
-
-void refine_between(Plan& plan, const Eyes& eyes, const Sampling& sampling, const Workers& workers)
+void BetweenDirections::refine(Plan& plan) const
 {
     for (AskedCheck& check : plan.checks)
         for (AskedRow& row : check.rows) {
@@ -44,9 +31,24 @@ void refine_between(Plan& plan, const Eyes& eyes, const Sampling& sampling, cons
             for (auto* list : {&row.lamps, &row.together})
                 for (Asked& asked : *list)
                     if (!asked.not_applicable)
-                        refine(*row.row, asked, plan, eyes, sampling, workers);
+                        refine(plan, *row.row, asked);
         }
-    eyes.settle(plan, workers);
+    eyes_.settle(plan, workers_);
+}
+
+void BetweenDirections::add_crossings(Findings& findings) const
+{
+    const auto add = [&](const RuleRow& row, LampVerdict& verdict) {
+        if (!verdict.directions.empty())
+            verdict.crossings = crossings_of(row, verdict, findings.looks[verdict.look]);
+    };
+    for (CheckFindings& check : findings.checks)
+        for (RowFindings& row : check.rows) {
+            for (LampVerdict& verdict : row.lamps)
+                add(row.row, verdict);
+            if (row.together)
+                add(row.row, *row.together);
+        }
 }
 
 } // namespace glim

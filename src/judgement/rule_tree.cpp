@@ -168,7 +168,7 @@ private:
                 rule.of_other_lamps.end())
                 answers.push_back(combined(rule, side, {lamp}, lamp));
         }
-        const Answer best = best_of(answers);
+        Answer best = best_of(answers);
         if (applies(best))
             return best;
         return {.outcome = Outcome::not_met,

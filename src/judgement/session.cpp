@@ -126,12 +126,13 @@ Findings Session::check(std::span<const std::size_t> checks, Angle step,
     const Eyes eyes(study_, scene_, plan, workers);
     eyes.see(plan, workers);
     eyes.settle(plan, workers);
-    refine_between(plan, eyes, findings.sampling, workers);
+    const BetweenDirections between(eyes, findings.sampling, workers);
+    between.refine(plan);
     const Judge judge(study_, scene_, findings.sampling, plan);
     for (const AskedCheck& asked : plan.checks)
         findings.checks.push_back(judge.check(asked));
     findings.looks = std::move(plan.looks);
-    add_crossings(findings, eyes, workers);
+    between.add_crossings(findings);
     explain(findings, study_, eyes, workers);
     return findings;
 }
