@@ -85,19 +85,20 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
     });
     figures.measure("reading", [&] { return measure_reading(files); });
     for (const unsigned threads : options.threads) {
-        const std::size_t peak = figures.measure(with_threads("file to verdict", threads),
-                                                 [&] { return measure_whole_run(files, threads); });
-        add_memory(figures, "file to verdict", peak, triangles);
+        for (const BenchStudy& study : bench_studies) {
+            const std::string what = "file to verdict, " + std::string(study.what);
+            const std::size_t peak = figures.measure(with_threads(what, threads), [&] {
+                return measure_whole_run(files.of(study), study, threads);
+            });
+            add_memory(figures, what, peak, triangles);
+        }
         figures.measure(with_threads("replacing a part", threads),
                         [&] { return measure_session(files, threads); });
     }
     figures.measure("rays", [&] { return measure_rays(files, options); });
-    for (const unsigned threads : options.threads) {
-        const std::size_t peak = figures.measure(with_threads("certificate", threads), [&] {
-            return measure_certificate(files, threads, options);
-        });
-        add_memory(figures, "certified sweep", peak, triangles);
-    }
+    for (const unsigned threads : options.threads)
+        figures.measure(with_threads("certificate", threads),
+                        [&] { return measure_certificate(files, threads, options); });
     figures.measure("exact areas", [&] { return measure_exact(files, options); });
     return figures.all();
 }

@@ -95,6 +95,13 @@ provenance = "memory"
 source = "chosen for the measure; it stems from no regulation"
 field = { h = [-45, 80], v = [-15, 15] }
 criterion = { kind = "least_area", mm2 = 600 }
+
+[[row]]
+id = "clear"
+provenance = "memory"
+source = "chosen for the measure; it stems from no regulation"
+field = { h = [-45, 80], v = [-15, 15] }
+criterion = { kind = "no_obstacle" }
 )";
 
 constexpr const char* study_head = R"(format = 1
@@ -135,23 +142,32 @@ function = "front_indicator"
 side = "left"
 emits = ["lens"]
 
-[[check]]
-name = "area"
-table = "speed"
-rule = "area"
-lamp = "indicator"
-
 [sampling]
 feature = 1.6
 )";
 
-std::string study_text(int step_deg)
+std::string key_line(const std::string& key, const std::string& value)
 {
-    std::string text = study_head + ("step = " + std::to_string(step_deg) + "\n");
+    return key + " = " + value + "\n";
+}
+
+std::string in_quotes(std::string_view word) { return "\"" + std::string(word) + "\""; }
+
+std::string study_text(const BenchStudy& study, int step_deg)
+{
+    std::string text = study_head;
+    text += key_line("step", std::to_string(step_deg));
+    text += key_line("certify", in_quotes(study.certify));
+    if (!study.between)
+        text += key_line("finest", std::to_string(step_deg));
+    text += "\n[[check]]\n" + key_line("name", in_quotes(study.rule)) +
+            key_line("table", in_quotes("speed")) + key_line("rule", in_quotes(study.rule)) +
+            key_line("lamp", in_quotes("indicator"));
     for (std::size_t i = 0; i < part_count; ++i)
-        text += "\n[[surface]]\nname = \"" + part_name(i) +
-                "\"\nmesh = \"body\"\nselect = { group = \"" + part_name(i) +
-                "\" }\nrole = \"opaque\"\n";
+        text += "\n[[surface]]\n" + key_line("name", in_quotes(part_name(i))) +
+                key_line("mesh", in_quotes("body")) +
+                key_line("select", "{ group = " + in_quotes(part_name(i)) + " }") +
+                key_line("role", in_quotes("opaque"));
     return text;
 }
 
@@ -162,8 +178,7 @@ BenchFiles bench_files_in(const std::filesystem::path& folder)
     return {.obj = folder / "body.obj",
             .stl = folder / "body.stl",
             .lens = folder / "lens.obj",
-            .table = folder / "speed.toml",
-            .study = folder / "study.toml"};
+            .table = folder / "speed.toml"};
 }
 
 std::vector<Figure> write_bench_files(std::size_t triangles, int step_deg, const BenchFiles& files)
@@ -173,7 +188,8 @@ std::vector<Figure> write_bench_files(std::size_t triangles, int step_deg, const
     write_file_atomically(files.stl, stl_of(body.parts));
     write_file_atomically(files.lens, obj_of({body.lens}));
     write_file_atomically(files.table, table_text);
-    write_file_atomically(files.study, study_text(step_deg));
+    for (const BenchStudy& study : bench_studies)
+        write_file_atomically(files.of(study), study_text(study, step_deg));
     std::size_t count = 0;
     for (const TriangleMesh& part : body.parts)
         count += part.facets.size();

@@ -36,7 +36,7 @@ double outside(const std::vector<Direction>& directions, const std::vector<SeenA
 std::vector<Figure> measure_certificate(const BenchFiles& files, unsigned threads,
                                         const Options& options)
 {
-    const Study study = read_study(files.study);
+    const Study study = read_study(files.area_study());
     const Workers workers{.threads = threads, .stop = {}, .progress = {}};
     const PreparedScene scene(study);
     const LampView view = scene.view_of(lamp, study.sampling);

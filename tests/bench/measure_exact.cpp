@@ -54,7 +54,7 @@ void add_error(const std::string& what, const Way& way, const Way& truth,
 
 std::vector<Figure> measure_exact(const BenchFiles& files, const Options& options)
 {
-    const Study study = read_study(files.study);
+    const Study study = read_study(files.area_study());
     const PreparedScene scene(study);
     const LampView view = scene.view_of(lamp, study.sampling);
     const ExactView exact_view = scene.exact_view_of(lamp, study.sampling.touch);

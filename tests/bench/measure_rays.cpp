@@ -104,7 +104,7 @@ void add_full_sweeps(const LampView& view, const std::vector<Direction>& directi
 
 std::vector<Figure> measure_rays(const BenchFiles& files, const Options& options)
 {
-    const Study study = read_study(files.study);
+    const Study study = read_study(files.area_study());
     std::vector<Figure> figures;
     const Stopwatch building;
     const PreparedScene scene(study);

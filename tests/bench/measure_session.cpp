@@ -18,10 +18,13 @@ constexpr int times = 5;
 
 std::vector<Figure> measure_session(const BenchFiles& files, unsigned threads)
 {
-    Study study = read_study(files.study);
+    Study study = read_study(files.area_study());
     const Workers workers{.threads = threads, .stop = {}, .progress = {}};
     // The lens comes first among the surfaces, and the last part stands before it.
     const SurfaceId part{part_count};
+    // A live look is at the grid's directions alone, as fast as it goes.
+    study.sampling.finest = coarse_step;
+    study.sampling.certify = Certify::nowhere;
     const TriangleMesh drawn = study.surfaces[part].mesh;
     Session session(std::move(study));
     (void)session.check(session.all_checks(), coarse_step, workers);

@@ -26,7 +26,8 @@ std::vector<Figure> measure_certificate(const BenchFiles& files, unsigned thread
 std::vector<Figure> measure_session(const BenchFiles& files, unsigned threads);
 
 /// File to verdict, as the command `check` does it.
-std::vector<Figure> measure_whole_run(const BenchFiles& files, unsigned threads);
+std::vector<Figure> measure_whole_run(const std::filesystem::path& file, const BenchStudy& study,
+                                      unsigned threads);
 
 /// The directions of a look over -45..80 by +-15 degrees.
 std::vector<Direction> directions_of_field(const Study& study, Angle step);
