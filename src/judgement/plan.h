@@ -39,6 +39,8 @@ struct Plan {
     std::vector<LampLook> looks;                      ///< directions filled in, areas not yet
     std::vector<std::vector<LampStanding>> standings; ///< one list a look; areas add up
     std::vector<std::vector<bool>> certify; ///< by look and direction: contours must prove it
+    /// By look and direction: its mesh error counts only what is in the way there.
+    std::vector<std::vector<bool>> narrowed;
     std::vector<AskedCheck> checks;
 };
 

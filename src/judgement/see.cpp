@@ -27,6 +27,15 @@ Workers silent(const Workers& workers)
     return {.threads = workers.threads, .stop = workers.stop, .progress = {}};
 }
 
+std::vector<std::size_t> undecided_directions(const LampVerdict& verdict)
+{
+    std::vector<std::size_t> at;
+    for (const DirectionVerdict& d : verdict.directions)
+        if (d.outcome == Outcome::undecided)
+            at.push_back(d.at);
+    return at;
+}
+
 template <class Act>
 void for_each_applying(const Plan& plan, const Act& act)
 {
@@ -87,6 +96,7 @@ void Eyes::see(Plan& plan, const Workers& workers) const
         for (std::size_t at = 0; at < look.toward.size(); ++at)
             tasks.push_back({l, at});
     }
+    plan.narrowed.assign(plan.looks.size(), {});
     see(plan, tasks, workers);
     prove_what_was_missed(plan, workers);
 }
@@ -191,8 +201,11 @@ void Eyes::ask_exactly(LampLook& look, std::size_t place, std::size_t at, bool h
 
 void Eyes::settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const
 {
-    // Each round asks at least one direction that was not asked before, so it ends.
     LampLook& look = plan.looks[asked.look];
+    const LampVerdict first = verdict_of(row, asked, look, study_.sampling);
+    if (first.outcome == Outcome::undecided)
+        narrow_mesh_errors(plan, asked.look, undecided_directions(first), workers);
+    // Each round asks at least one direction that was not asked before, so it ends.
     for (;;) {
         const auto hanging =
             still_hanging(row, verdict_of(row, asked, look, study_.sampling), look);
@@ -200,6 +213,24 @@ void Eyes::settle(const RuleRow& row, const Asked& asked, Plan& plan, const Work
             return;
         ask_exactly(look, asked.look, hanging, must_be_certified(row), workers);
     }
+}
+
+void Eyes::narrow_mesh_errors(Plan& plan, std::size_t place, std::vector<std::size_t> at,
+                              const Workers& workers) const
+{
+    LampLook& look = plan.looks[place];
+    std::vector<bool>& narrowed = plan.narrowed[place];
+    narrowed.resize(look.toward.size());
+    std::erase_if(at, [&](std::size_t one) { return narrowed[one]; });
+    const bool whole = for_each_index(at.size(), silent(workers), [&](std::size_t i, unsigned) {
+        const Direction toward = direction_of(look.toward[at[i]], look.frame);
+        look.mesh_error[at[i]] =
+            mesh_error(place, look.seen[at[i]], chord_of_takers(place, toward));
+    });
+    if (!whole)
+        throw Stopped();
+    for (const std::size_t one : at)
+        narrowed[one] = true;
 }
 
 void Eyes::settle(Plan& plan, const Workers& workers) const

@@ -50,6 +50,10 @@ private:
     void ask_exactly(LampLook& look, std::size_t place, std::size_t at, bool hidden_too,
                      const Workers& workers) const;
     void settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const;
+    /// Of directions that are open: the widest chord of all obstacles gives way to that of those in
+    /// the way there.
+    void narrow_mesh_errors(Plan& plan, std::size_t place, std::vector<std::size_t> at,
+                            const Workers& workers) const;
     Area mesh_error(std::size_t look, const SeenArea& seen, Length obstacles) const;
     Length chord_of_takers(std::size_t look, const Direction& toward) const;
 
