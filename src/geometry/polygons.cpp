@@ -1,5 +1,7 @@
 #include "geometry/polygons.h"
 
+#include "geometry/triangulate.h"
+
 #include <polyclipping/clipper.hpp>
 
 #include <algorithm>
@@ -104,6 +106,76 @@ double united_area(std::span<const ConvexPolygon> pieces, const Point2& centre)
     return sum * polygon_grid_mm * polygon_grid_mm;
 }
 
+using Triangles = std::vector<PlaneTriangle>;
+
+Point2 point_of(const ClipperLib::IntPoint& p, const Point2& centre)
+{
+    return centre + polygon_grid_mm * Point2(static_cast<double>(p.X), static_cast<double>(p.Y));
+}
+
+/// What of `paths` lies between the x of `from` and of `to`, both on the grid.
+ClipperLib::Paths between(const ClipperLib::Paths& paths, ClipperLib::cInt from,
+                          ClipperLib::cInt to)
+{
+    ClipperLib::cInt low = 0, high = 0;
+    for (const ClipperLib::Path& path : paths)
+        for (const ClipperLib::IntPoint& p : path) {
+            low = std::min(low, p.Y - 1);
+            high = std::max(high, p.Y + 1);
+        }
+    ClipperLib::Clipper clipper;
+    clipper.StrictlySimple(true);
+    clipper.AddPaths(paths, ClipperLib::ptSubject, true);
+    clipper.AddPath({{from, low}, {to, low}, {to, high}, {from, high}}, ClipperLib::ptClip, true);
+    ClipperLib::Paths inner;
+    clipper.Execute(ClipperLib::ctIntersection, inner, ClipperLib::pftNonZero,
+                    ClipperLib::pftNonZero);
+    return inner;
+}
+
+/// Adds the triangles of a polygon without holes. False if it cannot be cut as it is.
+bool add_triangles(const ClipperLib::Path& path, const Point2& centre, Triangles& triangles)
+{
+    std::vector<Point> corners;
+    for (const ClipperLib::IntPoint& p : path) {
+        const Point2 corner = point_of(p, centre);
+        corners.emplace_back(corner.x(), corner.y(), 0);
+    }
+    const std::optional<std::vector<Facet>> facets = triangulated(corners);
+    if (!facets)
+        return false;
+    for (const Facet& f : *facets)
+        triangles.push_back({Point2(corners[f[0]].head<2>()), Point2(corners[f[1]].head<2>()),
+                             Point2(corners[f[2]].head<2>())});
+    return true;
+}
+
+/// Cuts regions with holes and all into triangles: where a hole is in the way, both halves of the
+/// whole are cut by themselves, until none is left.
+void cut_up(const ClipperLib::Paths& paths, const Point2& centre, Triangles& triangles)
+{
+    Triangles cut;
+    const bool is_simple =
+        std::all_of(paths.begin(), paths.end(), [&](const ClipperLib::Path& path) {
+            return ClipperLib::Orientation(path) && add_triangles(path, centre, cut);
+        });
+    if (is_simple) {
+        triangles.insert(triangles.end(), cut.begin(), cut.end());
+        return;
+    }
+    ClipperLib::cInt least = paths.front().front().X, most = least;
+    for (const ClipperLib::Path& path : paths)
+        for (const ClipperLib::IntPoint& p : path) {
+            least = std::min(least, p.X);
+            most = std::max(most, p.X);
+        }
+    if (most - least < 2)
+        return;
+    const ClipperLib::cInt middle = least + (most - least) / 2;
+    cut_up(between(paths, least, middle), centre, triangles);
+    cut_up(between(paths, middle, most), centre, triangles);
+}
+
 } // namespace
 
 ConvexPolygon clipped(const ConvexPolygon& polygon, std::span<const double> side)
@@ -141,6 +213,35 @@ Area uncovered_area(const std::array<Point2, 3>& triangle, std::span<const Conve
     const double covered =
         pieces.size() == 1 ? in_mm2(area_of(pieces.front())) : united_area(pieces, subject[0]);
     return square_millimetres(std::max(0.0, whole - covered));
+}
+
+std::vector<PlaneTriangle> uncovered_pieces(const PlaneTriangle& triangle,
+                                            std::span<const ConvexPolygon> covers)
+{
+    PlaneTriangle subject = triangle;
+    const bool is_clockwise = signed_area(subject) < 0;
+    if (is_clockwise)
+        std::swap(subject[1], subject[2]);
+    ClipperLib::Clipper clipper;
+    clipper.StrictlySimple(true);
+    bool is_covered = false;
+    Trimmer trim(subject);
+    for (const ConvexPolygon& cover : covers)
+        if (const ConvexPolygon& piece = trim(cover); in_mm2(area_of(piece)) > 0) {
+            clipper.AddPath(path_of(piece, subject[0]), ClipperLib::ptClip, true);
+            is_covered = true;
+        }
+    if (!is_covered)
+        return {triangle};
+    clipper.AddPath(path_of(subject, subject[0]), ClipperLib::ptSubject, true);
+    ClipperLib::Paths left;
+    clipper.Execute(ClipperLib::ctDifference, left, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
+    Triangles pieces;
+    cut_up(left, subject[0], pieces);
+    if (is_clockwise)
+        for (PlaneTriangle& piece : pieces)
+            std::swap(piece[1], piece[2]);
+    return pieces;
 }
 
 } // namespace glim

@@ -31,4 +31,9 @@ Area area_of(const ConvexPolygon& polygon);
 /// most about the length of all edges times the grid.
 Area uncovered_area(const std::array<Point2, 3>& triangle, std::span<const ConvexPolygon> covers);
 
+/// The same part, cut into triangles that are wound as `triangle` is and do not overlap. Corners
+/// are rounded to polygon_grid_mm unless nothing is covered; what is thinner than that is gone.
+std::vector<PlaneTriangle> uncovered_pieces(const PlaneTriangle& triangle,
+                                            std::span<const ConvexPolygon> covers);
+
 } // namespace glim

@@ -58,6 +58,28 @@ TEST_CASE("winding does not matter, to the triangle or to its covers", "[geometr
     CHECK(in_mm2(uncovered_area(clockwise, covers)) == Approx(18).margin(1e-4));
 }
 
+TEST_CASE("uncovered pieces fill what is uncovered, with holes and all", "[geometry]")
+{
+    const auto pieces_area = [](const std::array<Point2, 3>& triangle,
+                                const std::vector<ConvexPolygon>& covers) {
+        double area = 0;
+        for (const auto& [a, b, c] : uncovered_pieces(triangle, covers)) {
+            const Point2 along = b - a, across = c - a;
+            area += (along.x() * across.y() - along.y() * across.x()) / 2;
+        }
+        return area;
+    };
+    const std::vector<ConvexPolygon> hole = {rectangle(2, 3, 2, 3)};
+    const std::vector<ConvexPolygon> holes = {rectangle(1, 2, 1, 2), rectangle(4, 5, 1, 2),
+                                              rectangle(1, 2, 4, 5), rectangle(1.5, 3, 1.5, 3)};
+    CHECK(pieces_area(half_square, {}) == 50);
+    CHECK(pieces_area(half_square, hole) == Approx(49).epsilon(1e-7));
+    CHECK(pieces_area(half_square, holes) == Approx(50 - 3 - 2.25 + 0.25).epsilon(1e-7));
+    CHECK(pieces_area(half_square, {rectangle(-1, 11, -1, 11)}) == 0);
+    const std::array<Point2, 3> clockwise = {half_square[0], half_square[2], half_square[1]};
+    CHECK(pieces_area(clockwise, holes) == Approx(-(50 - 3 - 2.25 + 0.25)).epsilon(1e-7));
+}
+
 TEST_CASE("a polygon is cut at a line, which keeps what touches it", "[geometry]")
 {
     const ConvexPolygon square = rectangle(0, 4, 0, 4);
