@@ -38,11 +38,11 @@ constexpr std::array commands = {
     Command{"check", "STUDY", "look at every lamp of a study and judge its checks",
             "STUDY is a study file (docs/study-file.md). Nothing is written without --out.",
             check_options, check_request},
-    Command{
-        "inspect", "FILE", "tell what is in a mesh file",
-        "FILE is a mesh: OBJ or STL (docs/mesh-formats.md). Shows its parts, its size, the unit "
-        "it is likely drawn in, and what is untidy about it.",
-        inspect_options, inspect_request},
+    Command{"inspect", "FILE", "tell what is in a mesh file",
+            "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
+            "size, the unit "
+            "it is likely drawn in, and what is untidy about it.",
+            inspect_options, inspect_request},
     Command{"new", "FILE", "write a first study for a mesh file",
             "FILE is a mesh. The study lists its parts and says in comments what is to be filled "
             "in.",

@@ -10,6 +10,13 @@ void CappedComplaints::add(const std::string& kind, const std::function<Complain
     told_.add(std::move(complaint.place), std::move(complaint.what), std::move(complaint.remedy));
 }
 
+void CappedComplaints::refuse(Complaint last)
+{
+    told_.add(last.place, last.what, last.remedy);
+    throw_if_any();
+    throw InputError({std::move(last)}); // not reached: there is one at least
+}
+
 void CappedComplaints::throw_if_any() const
 {
     Complaints all = told_;

@@ -21,6 +21,8 @@ public:
     /// called only if the complaint is among those told, for it may be slow to find the place.
     void add(const std::string& kind, const std::function<Complaint()>& make);
     bool empty() const { return told_.empty(); }
+    /// Adds `last` and throws them all: for what makes the rest of the file unreadable.
+    [[noreturn]] void refuse(Complaint last);
     /// Throws InputError if there are any, in the order in which they were added.
     void throw_if_any() const;
 

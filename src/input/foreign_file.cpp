@@ -11,7 +11,7 @@ using namespace std::string_view_literals;
 
 constexpr std::string_view unpack = "unpack it first, and name the file inside";
 constexpr std::string_view fetch = "fetch the file itself: this is what a server showed instead";
-constexpr std::string_view as_mesh = "export the mesh as OBJ or STL";
+constexpr std::string_view as_mesh = "export the mesh as OBJ, STL, PLY or OFF";
 constexpr std::string_view as_utf8 = "save the text as UTF-8";
 
 // Begins of text are in lower case.
@@ -26,10 +26,6 @@ constexpr std::array rows = {
     ForeignFile{"<html"sv, "a page of the web (HTML)", fetch},
     ForeignFile{"<?xml"sv, "XML", as_mesh},
     ForeignFile{"iso-10303-21;"sv, "STEP, which has curved faces", as_mesh},
-    ForeignFile{"ply\n"sv, "PLY", as_mesh},
-    ForeignFile{"ply\r"sv, "PLY", as_mesh},
-    ForeignFile{"off\n"sv, "OFF", as_mesh},
-    ForeignFile{"off\r"sv, "OFF", as_mesh},
     ForeignFile{"glTF\x02"sv, "glTF", as_mesh},
     ForeignFile{"{"sv, "JSON", as_mesh},
     ForeignFile{"%pdf-"sv, "a PDF document", as_mesh},

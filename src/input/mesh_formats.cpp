@@ -1,6 +1,8 @@
 #include "input/mesh_formats.h"
 
 #include "input/read_obj.h"
+#include "input/read_off.h"
+#include "input/read_ply.h"
 #include "input/read_stl.h"
 
 #include <array>
@@ -14,6 +16,12 @@ constexpr std::array formats = {
                looks_like_obj, read_obj},
     MeshFormat{".stl", "STL", "triangles; in the ASCII kind names of solids; no unit",
                looks_like_stl, read_stl},
+    MeshFormat{".ply", "PLY",
+               "polygons; a whole number at each face names its part; coordinates of 7 digits; no "
+               "unit",
+               looks_like_ply, read_ply},
+    MeshFormat{".off", "OFF", "polygons; coordinates of 7 digits; no names; no unit",
+               looks_like_off, read_off},
 };
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "input/mesh_parts.h"
 #include "input/number_word.h"
 #include "input/obj_statements.h"
+#include "input/polygon_limits.h"
 #include "input/text_scanner.h"
 #include "model/nearest_word.h"
 

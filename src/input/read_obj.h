@@ -6,9 +6,6 @@
 
 namespace glim {
 
-/// A face with more corners than this is refused: cutting it would take the square of their number.
-inline constexpr std::size_t most_corners_of_a_face = 4096;
-
 /// Whether it is text and its first statement is one of OBJ; comments before do not count.
 bool looks_like_obj(std::string_view text);
 

@@ -22,6 +22,13 @@ InputError::InputError(std::vector<Complaint> complaints) : complaints_(std::mov
         text_ += c.place.words() + ": " + c.what + "\n    " + c.remedy + "\n";
 }
 
+void refuse(Place place, std::string what, std::string remedy)
+{
+    std::vector<Complaint> one;
+    one.push_back({std::move(place), std::move(what), std::move(remedy)});
+    throw InputError(std::move(one));
+}
+
 void Complaints::add(Place place, std::string what, std::string remedy)
 {
     complaints_.push_back({std::move(place), std::move(what), std::move(remedy)});

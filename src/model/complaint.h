@@ -39,6 +39,9 @@ private:
     std::string text_;
 };
 
+/// Throws InputError with this one complaint: for what makes the rest of a file unreadable.
+[[noreturn]] void refuse(Place place, std::string what, std::string remedy);
+
 /// Collects while reading, so that one run tells everything.
 class Complaints {
 public:
