@@ -27,19 +27,19 @@ std::string in_three_digits(double value)
     return {text.data(), end.ptr};
 }
 
-std::string in_metres(double value)
+std::string in_whole_mm(double value)
 {
     std::array<char, 32> text{};
     const auto end =
-        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed, 1);
+        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed, 0);
     return {text.data(), end.ptr};
 }
 
 std::string size_words(const Box& box, const MeshUnit& unit)
 {
-    const Vector metres = box.size() * (unit.one / millimetres(1000));
-    return in_metres(metres.x()) + " x " + in_metres(metres.y()) + " x " + in_metres(metres.z()) +
-           " m";
+    const Vector size = box.size() * in_mm(unit.one);
+    return in_whole_mm(size.x()) + " x " + in_whole_mm(size.y()) + " x " + in_whole_mm(size.z()) +
+           " mm";
 }
 
 } // namespace

@@ -28,9 +28,9 @@ inline constexpr Length longest_likely_mesh = millimetres(6000);
 /// longest side nearest (by ratio) to the width of a car, 1.8 m.
 std::vector<MeshUnit> likely_units(const Box& box);
 
-/// "likely mm (1.9 x 0.9 x 0.8 m)", with "or cm (...)" for every further candidate; "no likely
+/// "likely mm (1902 x 870 x 812 mm)", with "or cm (...)" for every further candidate; "no likely
 /// unit: the longest side is 45000 in the file's own" where there is none. The numbers are the
-/// sides along the file's x, y and z, in metres.
+/// sides along the file's x, y and z, in whole millimetres.
 std::string likely_unit_words(const Box& box);
 
 } // namespace glim

@@ -64,27 +64,28 @@ std::optional<Warning> doubt_length(const Stretch& body, const Place& place)
                    "if not, correct `unit`, `up` or `forward` of a [[mesh]]"};
 }
 
-std::optional<Warning> doubt_ground(const Study& study, const std::vector<Point>& points,
+std::optional<Warning> doubt_ground(const GroundState& state, const std::vector<Point>& points,
                                     const Place& place)
 {
     std::vector<double> heights;
     heights.reserve(points.size());
     for (const Point& p : points)
-        heights.push_back(in_mm(study.grounds.front().ground.height_of(p)));
+        heights.push_back(in_mm(state.ground.height_of(p)));
     const auto low = heights.begin() + static_cast<std::ptrdiff_t>(strays * heights.size());
     std::nth_element(heights.begin(), low, heights.end());
     if (*low >= 0)
         return std::nullopt;
     return Warning{place,
-                   "part of the model lies below the ground, down to " +
+                   "part of the model lies below the ground (" + state.state + "), down to " +
                        std::to_string(std::lround(-*low)) + " mm: is that so?",
-                   "if not, correct [ground], or `up` of [vehicle] or of a [[mesh]]"};
+                   "if not, correct [ground." + state.state +
+                       "], or `up` of [vehicle] or of a [[mesh]]"};
 }
 
 /// Nothing else would tell that a whole bonnet is given a twin on top of itself.
 std::optional<Warning> doubt_twin(const Study& study, const Surface& surface, const Place& place)
 {
-    if (surface.mirror != MirrorRule::yes || surface.role == Role::ignored)
+    if (surface.mirror != MirrorRule::yes || surface.role == Role::ignored || surface.lit_part_of)
         return std::nullopt;
     Length left, right;
     for (const Point& p : surface.mesh.points) {
@@ -147,13 +148,17 @@ std::optional<Warning> doubt_axis(const Study& study, const Lamp& lamp, const Pl
 {
     if (!lamp.axis)
         return std::nullopt;
-    const Angle tilt = arc_sine(lamp.axis->dot(study.grounds.front().ground.up));
-    if (std::abs(in_degrees(tilt)) <= in_degrees(axis_tilt))
+    Angle tilt;
+    for (const GroundState& state : study.grounds) {
+        const Angle here = arc_sine(std::abs(lamp.axis->dot(state.ground.up)));
+        tilt = std::max(tilt, here);
+    }
+    if (tilt <= axis_tilt)
         return std::nullopt;
     return Warning{
         place,
         "the axis of lamp `" + lamp.name + "` is tilted by " +
-            std::to_string(std::lround(std::abs(in_degrees(tilt)))) +
+            std::to_string(std::lround(in_degrees(tilt))) +
             " degrees against the ground; angles are counted from its level part",
         "a reference axis is level within 3 degrees; correct `axis` if it is not meant so"};
 }
@@ -172,7 +177,8 @@ std::vector<Warning> doubts_about(const Study& study, const Place& place)
         return doubts;
     const Stretch body = stretch_of(study, points);
     note(doubt_length(body, place));
-    note(doubt_ground(study, points, place));
+    for (const GroundState& state : study.grounds)
+        note(doubt_ground(state, points, place));
     for (const Surface& surface : study.surfaces)
         note(doubt_twin(study, surface, place));
     for (const Lamp& lamp : study.lamps) {

@@ -2,12 +2,15 @@
 
 #include "input/lit_faces.h"
 #include "input/plausibility.h"
+#include "input/read_chord.h"
 #include "input/rest_surfaces.h"
 #include "input/study_checks.h"
+#include "input/study_overlay.h"
 #include "input/study_section.h"
 #include "input/study_vehicle.h"
 #include "input/take_facets.h"
 #include "input/text_file.h"
+#include "input/trim_lit_faces.h"
 
 namespace glim {
 
@@ -20,6 +23,7 @@ void read_heading(TableReader& top, Study& study)
     const std::optional<double> format = top.number("format", "");
     if (format && *format != 1)
         top.complain("format", "this program reads format 1 of study files", remedy);
+    top.text("base"); // laid under this study already, if it is a file's name
     study.title = top.text("title").value_or("");
 }
 
@@ -54,6 +58,15 @@ void keep_lamps(const std::vector<LampDraft>& drafts, Study& study)
         study.lamps.add(draft.lamp);
 }
 
+/// The surface's own word on its chord error counts before its mesh's.
+std::optional<Length> chord_given(const SurfaceDraft& draft, const std::vector<MeshDraft>& meshes)
+{
+    if (draft.chord || !draft.mesh)
+        return draft.chord;
+    const Chord& chord = meshes[*draft.mesh].source.chord;
+    return chord.estimated ? std::nullopt : std::optional(chord.error);
+}
+
 /// Drafts become surfaces in their order, so that places among them stay true.
 void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraft>& meshes,
                    const NameBook& lamp_names, Complaints& complaints, Study& study)
@@ -64,6 +77,7 @@ void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraf
     for (SurfaceDraft& draft : drafts) {
         for (const std::uint32_t lamp : lamp_names.find(draft.clear_for, complaints))
             draft.surface.clear_for.push_back(LampId{lamp});
+        draft.surface.chord = chord_of(draft.surface.mesh, chord_given(draft, meshes));
         study.surfaces.add(std::move(draft.surface));
     }
     for (Surface& rest : rests)
@@ -85,11 +99,27 @@ void warn_of_idle_lenses(const std::vector<SurfaceDraft>& drafts, Study& study)
                                       "name it in `emits` of a [[lamp]], or give it another role"});
 }
 
-void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle,
-                 const std::filesystem::path& folder, NameBook& lamp_names, Study& study)
+/// A file that repeats lit faces is untidy where it matters most.
+void warn_of_repeated_lit_facets(const std::vector<SurfaceDraft>& drafts, Study& study)
+{
+    for (std::uint32_t i = 0; i < drafts.size(); ++i) {
+        const Surface& surface = study.surfaces[SurfaceId{i}];
+        const std::size_t repeated =
+            surface.role == Role::emitting ? health_of(surface.mesh).duplicate : 0;
+        if (repeated > 0)
+            study.warnings.push_back({drafts[i].place,
+                                      "the lit surface `" + surface.name + "` repeats " +
+                                          std::to_string(repeated) +
+                                          " of its facets; each of them sends light once",
+                                      "look at it where it was drawn: are there two skins?"});
+    }
+}
+
+void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBook& lamp_names,
+                 Study& study)
 {
     NameBook mesh_names("mesh"), surface_names("surface");
-    const std::vector<MeshDraft> meshes = read_meshes(top, vehicle, folder, mesh_names);
+    const std::vector<MeshDraft> meshes = read_meshes(top, vehicle, mesh_names);
     std::vector<SurfaceDraft> surfaces = read_surfaces(top, vehicle, mesh_names, surface_names);
     const std::vector<LampDraft> lamps =
         read_lamps(top, vehicle, surfaces, surface_names, lamp_names);
@@ -104,14 +134,16 @@ void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle,
     keep_lamps(lamps, study);
     keep_surfaces(surfaces, meshes, lamp_names, complaints, study);
     warn_of_idle_lenses(surfaces, study);
+    warn_of_repeated_lit_facets(surfaces, study);
+    if (vehicle && complaints.empty())
+        trim_lit_faces(lamps, study, complaints);
 }
 
 } // namespace
 
 Study read_study(const std::filesystem::path& file)
 {
-    const TomlTable toml = parse_toml(read_text_file(file), file.string());
-    const std::filesystem::path folder = file.parent_path();
+    const TomlTable toml = read_study_table(file);
     Complaints complaints;
     TableReader top(toml, "the study", complaints);
 
@@ -119,12 +151,11 @@ Study read_study(const std::filesystem::path& file)
     study.file = file.string();
     read_heading(top, study);
     const std::optional<Vehicle> vehicle = read_vehicle(top);
-    const std::optional<GroundState> ground = read_ground(top, vehicle);
     study.vehicle = vehicle.value_or(Vehicle{});
-    study.grounds.push_back(ground.value_or(GroundState{}));
+    study.grounds = read_grounds(top, vehicle);
     NameBook lamp_names("lamp");
-    read_bodies(top, vehicle, folder, lamp_names, study);
-    read_checks(top, vehicle, folder, lamp_names, study);
+    read_bodies(top, vehicle, lamp_names, study);
+    read_checks(top, vehicle, lamp_names, study);
     study.sampling = read_sampling(top);
     finish_section(top, "");
 

@@ -1,5 +1,7 @@
 #include "input/rest_surfaces.h"
 
+#include "input/read_chord.h"
+
 namespace glim {
 
 namespace {
@@ -44,11 +46,14 @@ std::vector<Surface> rest_surfaces(const std::vector<SurfaceDraft>& surfaces,
         const std::vector<std::uint32_t> left = facets_left(surfaces, i, mesh.facets.size());
         if (left.empty())
             continue;
-        rests.push_back({std::string(rest_prefix) + meshes[i].source.name,
-                         Role::opaque,
-                         mirrored ? MirrorRule::yes : MirrorRule::no,
-                         part_of(mesh, left),
-                         {}});
+        Surface rest{.name = std::string(rest_prefix) + meshes[i].source.name,
+                     .role = Role::opaque,
+                     .mirror = mirrored ? MirrorRule::yes : MirrorRule::no,
+                     .mesh = part_of(mesh, left),
+                     .clear_for = {}};
+        const Chord& chord = meshes[i].source.chord;
+        rest.chord = chord.estimated ? chord_of(rest.mesh, std::nullopt) : chord;
+        rests.push_back(std::move(rest));
         warnings.push_back(told(meshes[i], left.size(), mesh.facets.size(), mirrored));
     }
     return rests;

@@ -11,26 +11,28 @@ namespace glim {
 
 namespace {
 
-/// The tables read so far: place in Study::tables, or nothing for one that is not to be had.
+/// The tables read so far, by folder and name: place in Study::tables, or nothing for one that is
+/// not to be had.
 using TablePlaces = std::map<std::string, std::optional<std::size_t>>;
 
-std::optional<std::size_t> table_place(TableReader& table, const std::filesystem::path& folder,
-                                       TablePlaces& places, Study& study)
+std::optional<std::size_t> table_place(TableReader& table, TablePlaces& places, Study& study)
 {
     table.demand("table", "name the requirement table, such as table = \"own-example\"");
     const std::optional<std::string> name = table.text("table");
     if (!name)
         return std::nullopt;
-    if (const auto known = places.find(*name); known != places.end())
+    const std::filesystem::path folder = table.folder_of("table");
+    const std::string key = (folder / *name).string();
+    if (const auto known = places.find(key); known != places.end())
         return known->second;
     try {
         study.tables.push_back(find_rule_table(*name, folder, table.place_of("table")));
-        places[*name] = study.tables.size() - 1;
+        places[key] = study.tables.size() - 1;
     } catch (const InputError& error) {
         table.complaints().add(error);
-        places[*name] = std::nullopt;
+        places[key] = std::nullopt;
     }
-    return places[*name];
+    return places[key];
 }
 
 const std::vector<std::string> load_states = {"unladen", "curb", "design"};
@@ -165,13 +167,13 @@ void read_state(TableReader& table, const Study& study, Check& check)
     if (!study.ground_in(check.state))
         table.complain("state",
                        "the study does not say where the ground is at " + check.state + " load",
-                       "say so in [ground], or take `state` away");
+                       "add [ground." + check.state + "], or take `state` away");
 }
 
 } // namespace
 
 void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
-                 const std::filesystem::path& folder, const NameBook& lamp_names, Study& study)
+                 const NameBook& lamp_names, Study& study)
 {
     top.demand("check", "nothing is asked; add a [[check]] with its table, rule and lamp");
     NameBook names("check");
@@ -179,7 +181,7 @@ void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
     for (TableReader& table : top.tables("check", "[[check]]")) {
         Check check;
         check.name = names.read_name(table);
-        const std::optional<std::size_t> rules = table_place(table, folder, places, study);
+        const std::optional<std::size_t> rules = table_place(table, places, study);
         table.demand("rule", "name a rule or a row of the table");
         const std::optional<std::string> rule = table.text("rule");
         if (rules && rule)

@@ -3,14 +3,14 @@
 #include "input/name_book.h"
 #include "model/study.h"
 
-#include <filesystem>
+#include <optional>
 
 namespace glim {
 
 /// Reads every [[check]] into the study, and the requirement tables that they name, each once;
-/// those beside the study lie in `folder`. A rule that depends on the overall width while the
+/// those beside the study lie in its folder. A rule that depends on the overall width while the
 /// vehicle, if that is known, does not give it is a complaint.
 void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
-                 const std::filesystem::path& folder, const NameBook& lamp_names, Study& study);
+                 const NameBook& lamp_names, Study& study);
 
 } // namespace glim

@@ -1,5 +1,6 @@
 #include "input/study_lamps.h"
 
+#include "input/read_trim.h"
 #include "input/study_section.h"
 
 #include "units/trig.h"
@@ -108,6 +109,11 @@ LampDraft read_one(TableReader& table, const Vehicle& vehicle,
     draft.lamp.axis = read_axis(table, draft.lamp.side, vehicle);
     if (const std::optional<Vector> centre = table.vector("centre"))
         draft.lamp.centre = *centre;
+    if (const auto* row =
+            table.row_of("surface_basis", surface_basis_words, &SurfaceBasisWord::key))
+        draft.lamp.surface_basis = row->basis;
+    draft.trim_place = table.place_of("trim");
+    draft.lamp.trim = read_trim(table);
     finish_section(table, "lamp");
     return draft;
 }

@@ -9,6 +9,7 @@ struct LampDraft {
     Lamp lamp;
     Place place;
     Place side_place;
+    Place trim_place;
     bool function_known = true; ///< false after a complaint, and then nothing is built on it
     bool side_known = true;     ///< likewise
 };

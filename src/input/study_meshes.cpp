@@ -2,6 +2,7 @@
 
 #include "geometry/likely_unit.h"
 #include "input/axis_words.h"
+#include "input/read_chord.h"
 #include "input/read_mesh.h"
 #include "input/study_section.h"
 #include "input/text_file.h"
@@ -12,10 +13,9 @@ namespace glim {
 
 namespace {
 
-std::optional<MeshFile> read_file(TableReader& table, const std::string& file,
-                                  const std::filesystem::path& folder)
+std::optional<MeshFile> read_file(TableReader& table, const std::string& file)
 {
-    const std::filesystem::path path = folder / file;
+    const std::filesystem::path path = table.folder_of("file") / file;
     std::error_code trouble;
     if (!std::filesystem::exists(path, trouble)) {
         table.complain("file", "there is no file `" + path.string() + "`",
@@ -28,6 +28,13 @@ std::optional<MeshFile> read_file(TableReader& table, const std::string& file,
         table.complaints().add(error);
         return std::nullopt;
     }
+}
+
+/// The file as a study in `home` would write it; a base elsewhere wrote it from its own `folder`.
+std::string file_from(const std::filesystem::path& home, const std::filesystem::path& folder,
+                      const std::string& written)
+{
+    return home == folder ? written : (folder / written).lexically_proximate(home).string();
 }
 
 /// The unit is required; what is likely is told only to help whoever writes it.
@@ -70,38 +77,41 @@ std::vector<Warning> losses_of(const MeshFile& file, const std::string& name, co
 }
 
 MeshDraft read_one(TableReader& table, const std::optional<Vehicle>& vehicle,
-                   const std::filesystem::path& folder, NameBook& names)
+                   const std::filesystem::path& home, NameBook& names)
 {
     MeshDraft draft;
     draft.place = table.place();
     draft.source.name = names.read_name(table);
     table.demand("file", "write the file's path, from the folder of the study");
     const std::optional<std::string> path = table.text("file");
-    std::optional<MeshFile> file = path ? read_file(table, *path, folder) : std::nullopt;
+    std::optional<MeshFile> file = path ? read_file(table, *path) : std::nullopt;
     const MeshUnit* unit = read_unit(table, file);
     const std::optional<FrameAxes> axes = read_axes(table);
+    const std::optional<Length> chord = read_chord(table);
     finish_section(table, "mesh");
     if (!file || !unit || !axes || !vehicle)
         return draft;
-    draft.source.file = *path;
+    draft.source.file = file_from(home, table.folder_of("file"), *path);
     draft.source.unit = unit->word;
     draft.source.up = axes->up_word;
     draft.source.forward = axes->forward_word;
     draft.source.health = health_of(file->mesh);
     draft.warnings = losses_of(*file, draft.source.name, draft.place);
     draft.placed = placed_in_vehicle(std::move(*file), *unit, *axes, *vehicle);
+    draft.source.chord = chord_of(draft.placed->mesh, chord);
     return draft;
 }
 
 } // namespace
 
 std::vector<MeshDraft> read_meshes(TableReader& study, const std::optional<Vehicle>& vehicle,
-                                   const std::filesystem::path& folder, NameBook& names)
+                                   NameBook& names)
 {
     study.demand("mesh", "add a [[mesh]] with its name, file, unit, up and forward");
+    const std::filesystem::path home = std::filesystem::path(study.place().file).parent_path();
     std::vector<MeshDraft> drafts;
     for (TableReader& table : study.tables("mesh", "[[mesh]]"))
-        drafts.push_back(read_one(table, vehicle, folder, names));
+        drafts.push_back(read_one(table, vehicle, home, names));
     return drafts;
 }
 

@@ -4,7 +4,7 @@
 #include "input/select_facets.h"
 #include "model/study.h"
 
-#include <filesystem>
+#include <optional>
 
 namespace glim {
 
@@ -17,9 +17,9 @@ struct MeshDraft {
     std::vector<Warning> warnings; ///< what of the file is not in the mesh as drawn
 };
 
-/// Reads every [[mesh]] and its file, which lies relative to `folder`. Each file is scaled by its
+/// Reads every [[mesh]] and its file. Each file is scaled by its
 /// unit and turned from its own axes into the vehicle's: none of them is guessed.
 std::vector<MeshDraft> read_meshes(TableReader& study, const std::optional<Vehicle>& vehicle,
-                                   const std::filesystem::path& folder, NameBook& names);
+                                   NameBook& names);
 
 } // namespace glim

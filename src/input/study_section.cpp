@@ -34,6 +34,11 @@ std::string remedy_for(const std::string& key, const std::vector<std::string>& k
 void finish_section(TableReader& table, std::string_view section)
 {
     const std::vector<std::string> known = study_keys_of(section);
+    // Where there is a base, the entry and the one that it removes are gone by now.
+    if (std::find(known.begin(), known.end(), "remove") != known.end() &&
+        table.truth("remove").value_or(false))
+        table.complain("remove", table.words() + " removes nothing: this study has no base",
+                       "take the table away, or name the `base` that has it");
     assert(asked_as_described(table, known));
     table.complain_of_unknown_keys([&](const std::string& key) { return remedy_for(key, known); });
 }

@@ -1,8 +1,10 @@
 #include "input/study_surfaces.h"
 
+#include "input/read_chord.h"
 #include "input/read_selection.h"
 #include "input/rest_surfaces.h"
 #include "input/study_section.h"
+#include "input/trim_lit_faces.h"
 
 namespace glim {
 
@@ -21,12 +23,13 @@ constexpr std::array orient_words = {
 void read_name(TableReader& table, SurfaceDraft& draft, NameBook& names)
 {
     draft.surface.name = names.read_name(table);
-    if (draft.surface.name.starts_with(rest_prefix))
-        table.complain("name",
-                       "`" + draft.surface.name +
-                           "` begins like the surface of facets that "
-                           "nobody selects",
-                       "choose a name that does not begin with `" + std::string(rest_prefix) + "`");
+    for (const auto& [prefix, meaning] :
+         {std::pair(rest_prefix, "the surface of facets that nobody selects"),
+          std::pair(lit_part_prefix, "the trimmed part of a lamp's lit surfaces")})
+        if (draft.surface.name.starts_with(prefix))
+            table.complain("name",
+                           "`" + draft.surface.name + "` begins like " + std::string(meaning),
+                           "choose a name that does not begin with `" + std::string(prefix) + "`");
 }
 
 void read_mesh_name(TableReader& table, SurfaceDraft& draft, const NameBook& mesh_names)
@@ -87,6 +90,7 @@ std::vector<SurfaceDraft> read_surfaces(TableReader& study, const std::optional<
         read_orient(table, draft);
         read_mirror(table, draft, half_model);
         draft.clear_for = table.texts("clear_for");
+        draft.chord = read_chord(table);
         finish_section(table, "surface");
         drafts.push_back(std::move(draft));
     }

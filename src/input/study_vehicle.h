@@ -10,7 +10,8 @@ namespace glim {
 /// Reads [vehicle]. Nothing if its axes or its modelled side are not known.
 std::optional<Vehicle> read_vehicle(TableReader& study);
 
-/// Reads [ground]. Nothing if it is not known where the ground is.
-std::optional<GroundState> read_ground(TableReader& study, const std::optional<Vehicle>& vehicle);
+/// Reads [ground.unladen], [ground.curb] and [ground.design], in this order, as far as they are
+/// there. None at all is a complaint; a state after a complaint is left out.
+std::vector<GroundState> read_grounds(TableReader& study, const std::optional<Vehicle>& vehicle);
 
 } // namespace glim

@@ -57,6 +57,11 @@ Place TableReader::place_of(std::string_view key) const
     return entry ? entry->value.place : table_->place;
 }
 
+std::filesystem::path TableReader::folder_of(std::string_view key) const
+{
+    return std::filesystem::path(place_of(key).file).parent_path();
+}
+
 bool TableReader::holds_text(std::string_view key) const
 {
     const TomlEntry* entry = table_->find(key);
@@ -237,7 +242,7 @@ std::optional<TableReader> TableReader::table(std::string_view key, std::string 
         return TableReader(*table, std::move(words), *complaints_);
     if (value)
         complain(key, ticked(key) + " of " + words_ + " is " + std::string(kind_of(*value)),
-                 "write it as one table: [" + std::string(key) + "] or " + std::string(key) +
+                 "write it as one table, its head in single brackets or " + std::string(key) +
                      " = { ... }");
     return std::nullopt;
 }

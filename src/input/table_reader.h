@@ -5,6 +5,7 @@
 #include "units/units.h"
 
 #include <array>
+#include <filesystem>
 #include <functional>
 #include <optional>
 #include <set>
@@ -34,6 +35,8 @@ public:
     const Place& place() const { return table_->place; }
     /// Of the key's value; of the table, if the key is missing.
     Place place_of(std::string_view key) const;
+    /// The folder of the file in which the key's value is written; a base may lie elsewhere.
+    std::filesystem::path folder_of(std::string_view key) const;
     const std::string& words() const { return words_; }
     Complaints& complaints() const { return *complaints_; }
     void call_it(std::string words) { words_ = std::move(words); }

@@ -66,6 +66,42 @@ void check_straddling(const SurfaceDraft& draft, const Vehicle& vehicle, Complai
                        "write mirror = \"yes\" or \"no\", or correct `median` of [vehicle]");
 }
 
+/// How far those surfaces of a mesh that have twins reach to either side; nothing if there are
+/// none.
+std::optional<Reach> reach_of_halves(const std::vector<SurfaceDraft>& surfaces, std::size_t mesh,
+                                     const Vehicle& vehicle)
+{
+    std::optional<Reach> most;
+    for (const SurfaceDraft& draft : surfaces) {
+        if (draft.mesh != mesh || draft.surface.mirror != MirrorRule::yes || draft.facets.empty())
+            continue;
+        const Reach reach = reach_of(draft.surface.mesh, vehicle);
+        most = most ? Reach{std::max(most->left, reach.left), std::max(most->right, reach.right)}
+                    : reach;
+    }
+    return most;
+}
+
+/// Half a model lies on the modelled side, or something is the wrong way round.
+void check_modelled_side(const std::vector<SurfaceDraft>& surfaces,
+                         const std::vector<MeshDraft>& meshes, const Vehicle& vehicle,
+                         Complaints& complaints)
+{
+    const bool left_half = vehicle.modelled_side == Side::left;
+    for (std::size_t i = 0; i < meshes.size(); ++i) {
+        const std::optional<Reach> reach = reach_of_halves(surfaces, i, vehicle);
+        if (!reach || (left_half ? reach->left : reach->right) > median_grain ||
+            (left_half ? reach->right : reach->left) <= median_grain)
+            continue;
+        complaints.add(meshes[i].place,
+                       "all that has a twin in mesh `" + meshes[i].source.name + "` lies on the " +
+                           (left_half ? "right" : "left") + ", but the " +
+                           (left_half ? "left" : "right") + " half is modelled",
+                       "correct `modelled_side`, `median`, `forward` or `up` of [vehicle], or "
+                       "`forward` or `up` of the mesh");
+    }
+}
+
 } // namespace
 
 Reach reach_of(const TriangleMesh& mesh, const Vehicle& vehicle)
@@ -95,6 +131,8 @@ void take_facets(std::vector<SurfaceDraft>& surfaces, const std::vector<MeshDraf
         if (draft.orient == Orient::flip)
             draft.surface.mesh = turned_over(std::move(draft.surface.mesh));
     }
+    if (vehicle.modelled_side != Side::median)
+        check_modelled_side(surfaces, meshes, vehicle, complaints);
 }
 
 } // namespace glim

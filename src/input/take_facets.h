@@ -9,7 +9,8 @@ namespace glim {
 inline constexpr Length median_grain = millimetres(1);
 
 /// Fills in the facets of every surface, and its mesh. What selects nothing, what two surfaces
-/// select, what is said to straddle the median plane and does not: complaints, at the surface.
+/// select, what is said to straddle the median plane and does not: complaints, at the surface; a
+/// mesh of which all that has a twin lies on the side that is not modelled: one at the mesh.
 void take_facets(std::vector<SurfaceDraft>& surfaces, const std::vector<MeshDraft>& meshes,
                  const Vehicle& vehicle, Complaints& complaints);
 

@@ -38,15 +38,6 @@ StandingLamp standing_lamp(const Study& study, const PreparedScene& scene,
     return {standing, scene.lit_surface_of(standing), reference_axis(study, standing, axis)};
 }
 
-std::optional<Length> outer_edge(const Vehicle& vehicle)
-{
-    if (vehicle.extreme_outer_edge)
-        return vehicle.extreme_outer_edge;
-    if (vehicle.overall_width)
-        return *vehicle.overall_width / 2;
-    return std::nullopt;
-}
-
 std::optional<LampStanding> partner_of(const Study& study, const LampStanding& lamp)
 {
     if (study.lamps[lamp.lamp].paired)

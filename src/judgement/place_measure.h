@@ -15,9 +15,6 @@ struct StandingLamp {
 StandingLamp standing_lamp(const Study& study, const PreparedScene& scene,
                            const LampStanding& standing, ReferenceAxis axis);
 
-/// The vehicle's extreme outer edge, from the median plane: declared, else half the overall width.
-std::optional<Length> outer_edge(const Vehicle& vehicle);
-
 /// The lamp that makes a pair with this one: its mirror image, or one of the same function drawn on
 /// the other side. Nothing if the study has none.
 std::optional<LampStanding> partner_of(const Study& study, const LampStanding& lamp);

@@ -65,16 +65,14 @@ public:
     void operator()(const ToOuterEdge& limit)
     {
         const auto place = place_of(lamp_.lit, lamp_.axis, study_.vehicle, ground());
-        const std::optional<Length> edge = outer_edge(study_.vehicle);
+        const std::optional<OuterEdge> edge = study_.vehicle.outer_edge();
         if (!place || !edge)
             return place ? set(Outcome::undecided, Because::not_in_study) : turned_away();
         judge({.what = "from the outermost point of the apparent surface to the extreme outer edge",
-               .figure = in_mm(*edge - place->from_median_outermost),
+               .figure = in_mm(edge->from_median - place->from_median_outermost),
                .at_most = in_mm(limit.at_most),
                .points = {place->outermost},
-               .note = study_.vehicle.extreme_outer_edge
-                           ? ""
-                           : "the edge taken at half the overall width"});
+               .note = edge->derived ? "the edge taken at half the overall width" : ""});
     }
 
     void operator()(const BetweenInnerEdges& limit)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/direction.h"
+#include "geometry/trim.h"
 #include "model/surface.h"
 
 #include <optional>
@@ -34,6 +35,13 @@ enum class LampFunction {
 /// The axis that H and V are counted from.
 enum class ReferenceAxis { forward, rearward, outboard };
 
+/// What the lit surfaces of a lamp are, in the regulations' terms.
+enum class SurfaceBasis {
+    light_emitting, ///< the light-emitting surface: what of the lens passes light
+    illuminating,   ///< the illuminating surface: bounded where the light has fallen off
+    declared        ///< as the applicant declares it; the study does not say which
+};
+
 struct Lamp {
     std::string name;
     LampFunction function = LampFunction::front_indicator;
@@ -45,6 +53,9 @@ struct Lamp {
     std::vector<SurfaceId> approved_with; ///< was in the way already when the lamp was approved
     std::optional<Direction> axis;        ///< reference axis, vehicle frame; else the rule's own
     std::optional<Point> centre;          ///< centre of reference, vehicle frame; else assumed
+    SurfaceBasis surface_basis = SurfaceBasis::declared;
+    /// What was cut off the surfaces it emits from; the surfaces in `emits` are what is left.
+    std::optional<Trim> trim = {};
 };
 
 struct FunctionWord {
@@ -70,6 +81,17 @@ inline constexpr std::array function_words = {
     FunctionWord{LampFunction::cornering, "cornering", "cornering lamp"},
     FunctionWord{LampFunction::dipped_beam, "dipped_beam", "dipped-beam headlamp"},
     FunctionWord{LampFunction::main_beam, "main_beam", "main-beam headlamp"},
+};
+
+struct SurfaceBasisWord {
+    SurfaceBasis basis;
+    std::string_view key;
+    std::string_view words; ///< for people
+};
+inline constexpr std::array surface_basis_words = {
+    SurfaceBasisWord{SurfaceBasis::light_emitting, "light_emitting", "light-emitting surface"},
+    SurfaceBasisWord{SurfaceBasis::illuminating, "illuminating", "illuminating surface"},
+    SurfaceBasisWord{SurfaceBasis::declared, "declared", "surface as declared"},
 };
 
 struct SideWord {

@@ -43,6 +43,7 @@ struct MeshSource {
     std::string up;
     std::string forward;
     MeshHealth health;
+    Chord chord = {};
 };
 
 /// One question: do these lamps meet this rule?

@@ -9,9 +9,11 @@ namespace {
 
 constexpr std::array keys = {
     StudyKey{"", "format", "", "required", "the version of this layout; always 1"},
+    StudyKey{"", "base", "", "none",
+             "another study, from the folder of this one, which this one changes"},
     StudyKey{"", "title", "", "none", "what the report is headed with"},
     StudyKey{"", "vehicle", "", "required", "the vehicle: its axes, its width, its modelled side"},
-    StudyKey{"", "ground", "", "required", "where the ground is, in one state of load"},
+    StudyKey{"", "ground", "", "required", "where the ground is, in one state of load or several"},
     StudyKey{"", "mesh", "", "required", "the mesh files, one table each"},
     StudyKey{"", "surface", "", "required", "what the facets of the meshes are, one table each"},
     StudyKey{"", "lamp", "", "required", "the lamps, one table for each function"},
@@ -27,32 +29,49 @@ constexpr std::array keys = {
              "where the median plane stands along the axis that points left"},
     StudyKey{"vehicle", "overall_width", "mm", "none",
              "the overall width as the regulation counts it, without mirrors and lamps"},
+    StudyKey{
+        "vehicle", "extreme_outer_edge", "mm", "half the overall width",
+        "how far the extreme outer edge lies from the median plane, without mirrors and lamps"},
     StudyKey{"vehicle", "modelled_side", "", "required",
              "\"left\" or \"right\" for a half model, \"both\" for a whole body"},
 
-    StudyKey{"ground", "state", "", "required",
-             "the state of load: \"unladen\", \"curb\" or \"design\""},
-    StudyKey{"ground", "height", "mm", "this or axles",
+    StudyKey{"ground", "unladen", "", "one of the three", "the ground of the unladen vehicle"},
+    StudyKey{"ground", "curb", "", "one of the three", "the ground at curb weight"},
+    StudyKey{"ground", "design", "", "one of the three", "the ground at design load"},
+
+    StudyKey{"ground.unladen", "height", "mm", "one of the three",
              "where the ground is along the axis that points up"},
-    StudyKey{"ground", "axles", "", "this or height",
+    StudyKey{"ground.unladen", "axles", "", "one of the three",
              "two points of the ground below the axles, where the vehicle is raked"},
-    StudyKey{"ground.axles", "front", "mm", "required",
+    StudyKey{"ground.unladen", "plane", "", "one of the three", "the ground as any plane"},
+    StudyKey{"ground.unladen.axles", "front", "mm", "required",
              "a point of the ground below the front axle, [x, y, z] of the vehicle"},
-    StudyKey{"ground.axles", "rear", "mm", "required", "a point of the ground below the rear axle"},
+    StudyKey{"ground.unladen.axles", "rear", "mm", "required",
+             "a point of the ground below the rear axle"},
+    StudyKey{"ground.unladen.plane", "point", "mm", "required",
+             "a point of the ground, [x, y, z] of the vehicle"},
+    StudyKey{"ground.unladen.plane", "normal", "", "required",
+             "the direction perpendicular to it, within 10 degrees of up"},
 
     StudyKey{"mesh", "name", "", "required", "how surfaces call this mesh"},
+    StudyKey{"mesh", "remove", "", "false", "true to take away the base's entry of this name"},
     StudyKey{"mesh", "file", "", "required", "its file, from the folder of the study"},
     StudyKey{"mesh", "unit", "", "required",
              "the unit of its coordinates: \"mm\", \"cm\", \"m\", \"inch\" or \"foot\""},
     StudyKey{"mesh", "up", "", "required", "the axis of this file that points up"},
     StudyKey{"mesh", "forward", "", "required", "the axis of this file that points forward"},
+    StudyKey{"mesh", "chord", "mm", "estimated from its facets",
+             "how far its facets may lie from the surfaces that they stand for"},
 
     StudyKey{"surface", "name", "", "required", "how lamps and results call this surface"},
+    StudyKey{"surface", "remove", "", "false", "true to take away the base's entry of this name"},
     StudyKey{"surface", "mesh", "", "required", "the mesh whose facets it takes"},
     StudyKey{"surface", "select", "", "the whole mesh",
              "which facets it takes: those that satisfy every key given"},
     StudyKey{"surface", "role", "", "opaque",
-             "\"emitting\", \"opaque\", \"clear\" (never in the way) or \"ignored\""},
+             "\"emitting\", \"opaque\", \"clear\" (never in the way), \"reflex\" (a reflex "
+             "reflector: in the way, "
+             "never lit) or \"ignored\""},
     StudyKey{"surface", "orient", "", "as-is, and asked about a lit face that looks inward",
              "which way its facets look: \"as-is\", \"flip\" (every facet is turned over) or "
              "\"outward\" (all are turned over if most look against the lamp's axis)"},
@@ -60,6 +79,8 @@ constexpr std::array keys = {
              "\"yes\" (has a twin on the other side), \"no\" (exists once) or \"straddles\" (drawn "
              "whole across the median plane)"},
     StudyKey{"surface", "clear_for", "", "none", "lamps that this surface never blocks"},
+    StudyKey{"surface", "chord", "mm", "that of its mesh, else estimated from its facets",
+             "how far its facets may lie from the surface that they stand for"},
 
     StudyKey{"surface.select", "object", "", "any",
              "pattern, or list of patterns, of object names"},
@@ -81,6 +102,7 @@ constexpr std::array keys = {
              "the corner with the greatest coordinates"},
 
     StudyKey{"lamp", "name", "", "required", "how checks and results call this lamp"},
+    StudyKey{"lamp", "remove", "", "false", "true to take away the base's entry of this name"},
     StudyKey{"lamp", "function", "", "required",
              "what it signals, such as \"front_indicator\"; one lamp has one function"},
     StudyKey{"lamp", "category", "", "none", "the regulation's category, such as \"1a\""},
@@ -95,8 +117,23 @@ constexpr std::array keys = {
              "its reference axis: \"forward\", \"rearward\", \"outboard\" or [x, y, z]"},
     StudyKey{"lamp", "centre", "mm", "assumed from the lit surfaces",
              "its declared centre of reference, [x, y, z] of the vehicle"},
+    StudyKey{"lamp", "surface_basis", "", "declared",
+             "what its lit surfaces are: \"light_emitting\", \"illuminating\" or \"declared\""},
+    StudyKey{"lamp", "trim", "", "none",
+             "what is cut off its lit surfaces; what is left satisfies every key given"},
+
+    StudyKey{"lamp.trim", "inset", "mm", "none",
+             "a border of this width along the open edges of the lit surfaces is dark"},
+    StudyKey{"lamp.trim", "curve", "mm", "none",
+             "a closed line that goes round what is lit, seen along the lamp's axis: [[x, y, z], "
+             "...] of the vehicle, or the OBJ file that has it"},
+    StudyKey{"lamp.trim", "box", "mm", "none", "what is lit lies in this box"},
+    StudyKey{"lamp.trim.box", "least", "mm", "required",
+             "the corner with the least coordinates, [x, y, z] of the vehicle"},
+    StudyKey{"lamp.trim.box", "most", "mm", "required", "the corner with the greatest coordinates"},
 
     StudyKey{"check", "name", "", "required", "how results call this question"},
+    StudyKey{"check", "remove", "", "false", "true to take away the base's entry of this name"},
     StudyKey{"check", "table", "", "required",
              "the requirement table: one beside the study, else one that comes with the program"},
     StudyKey{"check", "rule", "", "required", "a rule or a row of that table"},
@@ -122,6 +159,9 @@ constexpr std::array keys = {
              "how near the places are brought where the outcome changes, and how finely to look "
              "between directions"},
 };
+
+/// Stands for [ground.curb] and [ground.design] too: the three hold the same keys.
+constexpr std::string_view any_ground = "ground.unladen";
 
 constexpr std::array repeated_sections = {"mesh", "surface", "lamp", "check"};
 
@@ -151,6 +191,8 @@ std::string study_section_words(std::string_view section)
 {
     if (section.empty())
         return "the top of the study";
+    if (section == any_ground)
+        return "[" + std::string(section) + "]";
     if (const std::size_t dot = section.rfind('.'); dot != std::string_view::npos)
         return "`" + std::string(section.substr(dot + 1)) + "` of " +
                study_section_words(section.substr(0, dot));

@@ -10,7 +10,8 @@ namespace glim {
 /// One key of the study file, described once: for the reader, for whoever writes a study, and for
 /// `docs/study-file.md`, which a test holds to this table.
 struct StudyKey {
-    std::string_view section; ///< "" for the top, "vehicle", "surface.select" ...
+    /// "" for the top, "vehicle", "surface.select" ...; "ground.unladen" for all three states.
+    std::string_view section;
     std::string_view key;
     std::string_view unit;     ///< "mm", "deg"; empty for words and names
     std::string_view fallback; ///< what holds if it is missing; "required" if it must be there
@@ -27,7 +28,8 @@ std::vector<std::string> study_keys_of(std::string_view section);
 std::vector<std::string> study_sections_with(std::string_view key);
 
 /// How a study writes a section: "" -> "the top of the study", "vehicle" -> "[vehicle]",
-/// "lamp" -> "[[lamp]]", "surface.select" -> "`select` of [[surface]]".
+/// "lamp" -> "[[lamp]]", "ground.unladen" -> "[ground.unladen]", "surface.select" -> "`select` of
+/// [[surface]]".
 std::string study_section_words(std::string_view section);
 
 } // namespace glim

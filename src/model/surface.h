@@ -4,6 +4,7 @@
 #include "geometry/triangle_mesh.h"
 
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,7 +15,8 @@ using SurfaceId = SlotId<struct SurfaceKind>;
 using LampId = SlotId<struct LampKind>;
 
 /// What a surface does to light. `emitting` blocks too: with its back, and before other lamps.
-enum class Role { emitting, opaque, clear, ignored };
+/// `reflex`, a reflex reflector, never emits and blocks like `opaque`.
+enum class Role { emitting, opaque, clear, reflex, ignored };
 
 /// Whether a half model's surface has a twin across the median plane.
 enum class MirrorRule {
@@ -36,6 +38,12 @@ struct Surface {
     TriangleMesh mesh;             ///< vehicle frame, mm
     std::vector<LampId> clear_for; ///< lamps that this surface never blocks
     Chord chord = {};
+    /// Given for the trimmed part of an emitting surface, which one lamp shines from: the whole
+    /// surface stands in the way, and this part, being in the same place, does not.
+    std::optional<SurfaceId> lit_part_of = {};
+
+    /// Whether it stands in the way at all; some lamps may be spared by `clear_for`.
+    bool blocks() const { return !lit_part_of && role != Role::clear && role != Role::ignored; }
 };
 
 struct RoleWord {
@@ -43,9 +51,8 @@ struct RoleWord {
     std::string_view word;
 };
 inline constexpr std::array role_words = {
-    RoleWord{Role::emitting, "emitting"},
-    RoleWord{Role::opaque, "opaque"},
-    RoleWord{Role::clear, "clear"},
+    RoleWord{Role::emitting, "emitting"}, RoleWord{Role::opaque, "opaque"},
+    RoleWord{Role::clear, "clear"},       RoleWord{Role::reflex, "reflex"},
     RoleWord{Role::ignored, "ignored"},
 };
 

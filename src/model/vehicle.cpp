@@ -11,6 +11,15 @@ Placement Vehicle::across_median() const
     return Placement::mirror(in_mm(median) * left().vector(), left());
 }
 
+std::optional<OuterEdge> Vehicle::outer_edge() const
+{
+    if (extreme_outer_edge)
+        return OuterEdge{*extreme_outer_edge, false};
+    if (overall_width)
+        return OuterEdge{*overall_width / 2, true};
+    return std::nullopt;
+}
+
 Length Vehicle::lateral(const Point& p) const { return millimetres(left().dot(p)) - median; }
 
 } // namespace glim

@@ -5,6 +5,12 @@
 
 namespace glim {
 
+/// The extreme outer edge of the vehicle on either side.
+struct OuterEdge {
+    Length from_median;
+    bool derived = true; ///< half the overall width; else as the study gives it
+};
+
 /// The frame that everything is kept in: the user's own, so that places can be found again in CAD.
 struct Vehicle {
     std::string category; ///< M1, N1, ... or a US class; may be empty
@@ -22,6 +28,8 @@ struct Vehicle {
     /// Away from the median plane on that side; on the plane itself to the left.
     Direction outboard(Side side) const;
     Placement across_median() const;
+    /// Nothing if neither the edge nor the overall width is given.
+    std::optional<OuterEdge> outer_edge() const;
     /// How far to the left of the median plane; negative on the right.
     Length lateral(const Point& p) const;
 };

@@ -1,5 +1,6 @@
 #include "report/mesh_facts.h"
 
+#include "geometry/chord_error.h"
 #include "geometry/likely_unit.h"
 #include "report/health_json.h"
 #include "report/numbers.h"
@@ -10,6 +11,8 @@ namespace {
 
 /// Coordinates for people; a metre file in metres still shows millimetres.
 constexpr int shown_decimals = 3;
+/// A chord error is some hundredths of a millimetre, and the file may be in metres.
+constexpr int chord_decimals = 6;
 
 std::vector<PartFacts> parts_of(const MeshFile& mesh)
 {
@@ -119,6 +122,8 @@ MeshFacts mesh_facts(const MeshFile& mesh, std::string file)
             .decimals = mesh.decimals,
             .box = box_of(mesh.mesh),
             .health = health_of(mesh.mesh),
+            .chord_error =
+                in_mm(chord_error(mesh.mesh)), // a length in the file's unit, as any here
             .parts = parts_of(mesh)};
 }
 
@@ -131,6 +136,8 @@ std::string mesh_words(const MeshFacts& facts, const TextStyle& style)
                             decimals_words(facts.decimals)},
         {"box", box_words(facts.box) + " in the file's own unit"},
         {"unit", likely_unit_words(facts.box) + "; a study has to say it"}};
+    entries.push_back({"chord error", "about " + rounded(facts.chord_error, chord_decimals) +
+                                          ", estimated from how facets bend"});
     for (const std::vector<Labelled>& more : {reservations(facts), health_entries(facts.health)})
         entries.insert(entries.end(), more.begin(), more.end());
     std::string text = wrapped(facts.file, style.columns) + "\n";
@@ -154,6 +161,7 @@ Json mesh_json(const MeshFacts& facts)
                         {"significant_digits", facts.decimals},
                         {"box", box_json(facts.box)},
                         {"likely_units", units_json(facts.box)},
+                        {"chord_error", facts.chord_error},
                         {"health", health_json(facts.health)},
                         {"parts", std::move(parts)}};
 }

@@ -28,6 +28,7 @@ struct MeshFacts {
     int decimals = 0;
     Box box;
     MeshHealth health;
+    double chord_error = 0;       ///< estimated, in the file's own unit
     std::vector<PartFacts> parts; ///< in the file's order
 };
 

@@ -25,8 +25,7 @@ up = "" # FILL IN the axis that points up
 modelled_side = "" # FILL IN "left" or "right" if only one half is drawn, else "both"
 # overall_width = 1850 # mm, as the regulation counts it; some rules ask for it
 
-[ground]
-state = "" # FILL IN the state of load the drawing shows: "unladen", "curb" or "design"
+[ground.FILL-IN] # FILL IN the state of load the drawing shows: unladen, curb or design
 height = "" # FILL IN where the ground is along the axis that points up, in mm, as a bare number
 )";
 

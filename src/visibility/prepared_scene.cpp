@@ -85,9 +85,8 @@ void PreparedScene::place(SurfaceId surface, const Placement& placement)
 bool PreparedScene::blocks(SurfaceId surface, LampId lamp) const
 {
     const Surface& s = study_.surfaces[surface];
-    if (s.role != Role::opaque && s.role != Role::emitting)
-        return false;
-    return std::find(s.clear_for.begin(), s.clear_for.end(), lamp) == s.clear_for.end();
+    return s.blocks() &&
+           std::find(s.clear_for.begin(), s.clear_for.end(), lamp) == s.clear_for.end();
 }
 
 bool PreparedScene::is_approved(const Standing& standing, const LampStanding& lamp) const
@@ -186,10 +185,8 @@ ExactView PreparedScene::exact_view_of(const LampStanding& lamp, Length touch) c
 
 bool PreparedScene::is_symmetric() const
 {
-    return std::all_of(study_.surfaces.begin(), study_.surfaces.end(), [](const Surface& s) {
-        const bool matters = s.role == Role::opaque || s.role == Role::emitting;
-        return !matters || s.mirror == MirrorRule::yes;
-    });
+    return std::all_of(study_.surfaces.begin(), study_.surfaces.end(),
+                       [](const Surface& s) { return !s.blocks() || s.mirror == MirrorRule::yes; });
 }
 
 } // namespace glim

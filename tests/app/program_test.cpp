@@ -202,7 +202,7 @@ TEST_CASE("a starter study that is filled in can be checked", "[app]")
     const Ran ran = folder.in(R"(cornerglim new plate.obj --out - |
         sed -e 's/^forward = ""/forward = "-x"/' -e 's/^up = ""/up = "+z"/' \
             -e 's/^modelled_side = ""/modelled_side = "left"/' \
-            -e 's/^state = ""/state = "curb"/' -e 's/^height = ""/height = 0/' \
+            -e 's/^.ground.FILL-IN./[ground.curb]/' -e 's/^height = ""/height = 0/' \
             -e 's/^unit = ""/unit = "mm"/' -e 's/^role = ""/role = "emitting"/' \
             -e 's/^mirror = ""/mirror = "yes"/' -e 's/^function = ""/function = "front_indicator"/' \
             -e 's/^side = ""/side = "left"/' -e 's/^emits = \[""\]/emits = ["lens"]/' >filled.toml

@@ -113,8 +113,7 @@ up = "+z"
 modelled_side = "both"
 overall_width = 1800
 
-[ground]
-state = "design"
+[ground.design]
 height = 0
 
 [[mesh]]

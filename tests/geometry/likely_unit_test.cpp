@@ -18,16 +18,16 @@ Box box(double x, double y, double z)
 
 TEST_CASE("a front of 1900 is in millimetres, one of 1.9 in metres", "[geometry]")
 {
-    CHECK(likely_unit_words(box(900, 1900, 800)) == "likely mm (0.9 x 1.9 x 0.8 m)");
+    CHECK(likely_unit_words(box(900, 1900, 800)) == "likely mm (900 x 1900 x 800 mm)");
     CHECK(likely_unit_words(box(0.9, 1.9, 0.8)) ==
-          "likely m (0.9 x 1.9 x 0.8 m) or foot (0.3 x 0.6 x 0.2 m)");
+          "likely m (900 x 1900 x 800 mm) or foot (274 x 579 x 244 mm)");
 }
 
 TEST_CASE("several units may be likely, the likeliest first", "[geometry]")
 {
     CHECK(likely_unit_words(box(90, 190, 80)) ==
-          "likely cm (0.9 x 1.9 x 0.8 m) or inch (2.3 x 4.8 x 2.0 m)");
-    CHECK(likely_unit_words(box(75, 35, 30)).starts_with("likely inch (1.9 x 0.9 x 0.8 m)"));
+          "likely cm (900 x 1900 x 800 mm) or inch (2286 x 4826 x 2032 mm)");
+    CHECK(likely_unit_words(box(75, 35, 30)).starts_with("likely inch (1905 x 889 x 762 mm)"));
 }
 
 TEST_CASE("both ends of what is likely belong to it", "[geometry]")

@@ -10,7 +10,6 @@ namespace {
 Study body(double length, double floor, double lamp_at)
 {
     Study study;
-    study.grounds.push_back({"curb", {}});
     study.surfaces.add({"body",
                         Role::opaque,
                         MirrorRule::no,
@@ -22,6 +21,7 @@ Study body(double length, double floor, double lamp_at)
          MirrorRule::no,
          {{{lamp_at, -600, 700}, {lamp_at, -500, 700}, {lamp_at, -600, 750}}, {{0, 2, 1}}},
          {}});
+    study.grounds.push_back({"curb", {}});
     Lamp lamp;
     lamp.name = "indicator";
     lamp.emits = {SurfaceId{1}};
@@ -55,7 +55,7 @@ TEST_CASE("a body of odd length is asked about", "[input]")
 TEST_CASE("a body below the ground is asked about", "[input]")
 {
     CHECK(doubts(body(4200, -310, 300)) ==
-          Words{"part of the model lies below the ground, down to 310 mm: is that so?"});
+          Words{"part of the model lies below the ground (curb), down to 310 mm: is that so?"});
 }
 
 TEST_CASE("a front lamp in the rear half is asked about where the whole vehicle is drawn",

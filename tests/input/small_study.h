@@ -61,8 +61,7 @@ forward = "-x"
 up = "+z"
 modelled_side = "left"
 
-[ground]
-state = "curb"
+[ground.curb]
 height = 0
 
 [[mesh]]

@@ -29,7 +29,8 @@ TEST_CASE("inspect tells size, likely unit, health and parts", "[report]")
   format         OBJ
   in the file    5 points, 2 polygons; coordinates of up to 4 significant digits
   box            [0, 0, 0] to [1800, 600, 0] in the file's own unit
-  unit           likely mm (1.8 x 0.6 x 0.0 m); a study has to say it
+  unit           likely mm (1800 x 600 x 0 mm); a study has to say it
+  chord error    about 0, estimated from how facets bend
   facets         2
   points         4 after welding equal ones
   components     1, connected over shared corners

@@ -24,6 +24,6 @@ TEST_CASE("a starter study has a surface for each named part, each with its own 
                      "\"body\", material = \"paint\" }\n") != std::string::npos);
     CHECK(study.find("name = \"nose 2\"\nmesh = \"corner\"\nselect = { object = \"nose\", material "
                      "= \"chrome\" }\n") != std::string::npos);
-    CHECK(study.find("likely mm (1.8 x 0.9 x 0.0 m)") != std::string::npos);
+    CHECK(study.find("likely mm (1800 x 900 x 0 mm)") != std::string::npos);
     CHECK(study.find("nose 3") == std::string::npos);
 }
