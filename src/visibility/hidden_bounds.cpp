@@ -17,6 +17,21 @@ Hides hides(const LitLattice::Cell& cell, const LitLook::Hidden& hidden, bool ma
     return dark == 0 ? Hides::nowhere : Hides::wholly;
 }
 
+/// Where all corners are dark the outline runs in the shadow of something else and draws no rim.
+double rim_mm(const LitLook& look, const LitLattice::Cell& cell, const HiddenCornersOf& hidden,
+              double area)
+{
+    switch (hides(cell, hidden.all, false)) {
+    case Hides::in_part:
+        return look.rim_across_mm(cell, hidden.rim);
+    case Hides::nowhere:
+        return std::sqrt(2 * area);
+    case Hides::wholly:
+        break;
+    }
+    return 0;
+}
+
 } // namespace
 
 HiddenBounds hidden_by_others(const LitLook& look, const HiddenCornersOf& hidden,
@@ -40,9 +55,7 @@ HiddenBounds hidden_by_others(const LitLook& look, const HiddenCornersOf& hidden
         if (others == Hides::wholly && approved == Hides::nowhere)
             sum.low_mm2 += area;
         if (others == Hides::in_part)
-            sum.rim_mm += hides(cell, hidden.all, false) == Hides::in_part
-                              ? look.rim_across_mm(cell, hidden.rim)
-                              : std::sqrt(2 * area);
+            sum.rim_mm += rim_mm(look, cell, hidden, area);
     }
     return sum;
 }

@@ -22,7 +22,8 @@ struct HiddenCornersOf {
 /// A cell that the others do not touch, or that the approved hide wholly, adds nothing to either
 /// bound; one that the others hide wholly and the approved nowhere adds its area to both; any other
 /// adds its area to the higher. The rim across a cell is the straight way between its crossings or,
-/// where they are none, the side of a square of twice the cell's area. `marks` as in LitLook.
+/// where all corners are lit and yet it may run there, the side of a square of twice the cell's
+/// area. `marks` as in LitLook.
 HiddenBounds hidden_by_others(const LitLook& look, const HiddenCornersOf& hidden,
                               std::span<const std::uint8_t> marks);
 
