@@ -50,8 +50,11 @@ Stretch stretch_of(const Study& study, const std::vector<Point>& points)
     return s;
 }
 
-std::string metres(Length length)
+/// "41 mm", "42.0 m"
+std::string length_words(Length length)
 {
+    if (length < millimetres(1000))
+        return std::to_string(std::lround(in_mm(length))) + " mm";
     const long tenths = std::lround(in_mm(length) / 100);
     return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " m";
 }
@@ -60,7 +63,7 @@ std::optional<Warning> doubt_length(const Stretch& body, const Place& place)
 {
     if (body.length() >= shortest_body && body.length() <= longest_body)
         return std::nullopt;
-    return Warning{place, "the model is " + metres(body.length()) + " long: is that so?",
+    return Warning{place, "the model is " + length_words(body.length()) + " long: is that so?",
                    "if not, correct `unit`, `up` or `forward` of a [[mesh]]"};
 }
 

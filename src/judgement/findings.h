@@ -24,8 +24,9 @@ struct LampLook {
     bool state_stands_in = false; ///< for the rule's own state, which the study does not give
     Point centre = Point::Zero(); ///< centre of reference, vehicle frame
     bool centre_assumed = true;   ///< the area centroid of the lit face, for want of a declared one
-    Length axis_height;           ///< of the centre above the ground of the study's state
-    Area lit_face;                ///< area of the lit surface itself, not projected
+    SurfaceBasis surface_basis = SurfaceBasis::declared;
+    Length axis_height; ///< of the centre above the ground of the study's state
+    Area lit_face;      ///< area of the lit surface itself, not projected
 
     std::vector<Bearing> toward;                          ///< by V, then H
     std::vector<SeenArea> seen;                           ///< one a direction

@@ -53,6 +53,7 @@ LampLook new_look(const Study& study, const PreparedScene& scene,
     LampLook look;
     look.name = names_of(study, lamps);
     look.function = lamp.function;
+    look.surface_basis = lamp.surface_basis;
     look.side = first.twin ? other(lamp.side) : lamp.side;
     look.twin = first.twin;
     look.twin_is_alike = lamp.paired && scene.is_symmetric();

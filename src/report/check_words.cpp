@@ -63,6 +63,8 @@ std::string lamp_words(const LampLook& look)
     words += look.state_stands_in ? ", for want of the rule's own state of load)" : ")";
     if (look.centre_assumed)
         words += ", assumed: the centroid of the lit face";
+    if (look.surface_basis != SurfaceBasis::declared)
+        words += "; its lit face is the " + std::string(words_of(look.surface_basis));
     if (look.twin_is_alike)
         words += "; the scene is symmetric, so the lamp on the other side sees the same";
     return words;

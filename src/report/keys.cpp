@@ -92,4 +92,14 @@ std::string_view words_of(LampFunction function)
     return row_of(function_words, &FunctionWord::function, function).words;
 }
 
+std::string_view key_of(SurfaceBasis basis)
+{
+    return row_of(surface_basis_words, &SurfaceBasisWord::basis, basis).key;
+}
+
+std::string_view words_of(SurfaceBasis basis)
+{
+    return row_of(surface_basis_words, &SurfaceBasisWord::basis, basis).words;
+}
+
 } // namespace glim

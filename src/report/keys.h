@@ -24,5 +24,7 @@ std::string_view key_of(ReferenceAxis axis);
 std::string_view key_of(Side side);
 std::string_view key_of(LampFunction function);
 std::string_view words_of(LampFunction function);
+std::string_view key_of(SurfaceBasis basis);
+std::string_view words_of(SurfaceBasis basis);
 
 } // namespace glim

@@ -70,6 +70,7 @@ Json look_json(const LampLook& look)
                         {"lamp", look.name},
                         {"function", key_of(look.function)},
                         {"side", key_of(look.side)},
+                        {"surface_basis", key_of(look.surface_basis)},
                         {"twin", look.twin},
                         {"twin_is_alike", look.twin_is_alike},
                         {"obstacles", key_of(look.obstacles)},

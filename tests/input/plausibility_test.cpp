@@ -48,7 +48,7 @@ TEST_CASE("an ordinary vehicle raises no doubt", "[input]")
 
 TEST_CASE("a body of odd length is asked about", "[input]")
 {
-    CHECK(doubts(body(41, 150, 4)) == Words{"the model is 0.0 m long: is that so?"});
+    CHECK(doubts(body(41, 150, 4)) == Words{"the model is 41 mm long: is that so?"});
     CHECK(doubts(body(42000, 150, 30)) == Words{"the model is 42.0 m long: is that so?"});
 }
 

@@ -122,4 +122,6 @@ TEST_CASE("the schema knows every word that the results may use", "[report]")
           words_of_column(answered_by_words, &AnsweredByWord::key));
     CHECK(types["look"]["properties"]["side"]["enum"] ==
           words_of_column(side_words, &SideWord::word));
+    CHECK(types["look"]["properties"]["surface_basis"]["enum"] ==
+          words_of_column(surface_basis_words, &SurfaceBasisWord::key));
 }
