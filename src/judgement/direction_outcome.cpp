@@ -16,10 +16,11 @@ struct Judge {
 
     /// Undecided by what is known; which of the two errors is to blame depends on whether the areas
     /// are as narrow as they get.
-    DirectionOutcome undecided(bool exactly_known) const
+    DirectionOutcome undecided(bool exactly_known, Outcome at_worst, Outcome at_best) const
     {
         return {Outcome::undecided,
-                exactly_known ? Because::mesh_accuracy : Because::numerical_bounds};
+                exactly_known ? Because::mesh_accuracy : Because::numerical_bounds, at_worst,
+                at_best};
     }
     bool visible_known() const { return look.exact[at].has_value(); }
     bool hidden_known() const { return look.exact_hidden[at].has_value(); }
@@ -32,7 +33,7 @@ struct Judge {
             return {Outcome::not_met, look.seen[at].lens < needed ? Because::lens_too_small
                                                                   : Because::of_the_figures};
         if (look.low(at) - error < needed)
-            return undecided(visible_known());
+            return undecided(visible_known(), Outcome::not_met, Outcome::met);
         return criterion.proof_if_hidden ? met_unless_hidden() : DirectionOutcome{Outcome::met};
     }
 
@@ -41,16 +42,18 @@ struct Judge {
         if (look.approved(at) <= summing_error)
             return hidden_known() || look.seen[at].lens <= summing_error
                        ? DirectionOutcome{Outcome::not_met, Because::shows_no_surface}
-                       : undecided(hidden_known());
+                       : undecided(false, Outcome::not_met, Outcome::met);
         const Area tolerated = tolerated_at(look, at, hairline);
         if (look.hidden_high(at) <= tolerated)
             return {Outcome::met};
-        if (look.hidden_low(at) <= tolerated + look.mesh_error[at])
-            return undecided(hidden_known());
-        if (look.low(at) > tolerated)
+        const bool some_in_view = look.low(at) > tolerated;
+        const bool surely_hidden = look.hidden_low(at) > tolerated + look.mesh_error[at];
+        if (surely_hidden && some_in_view)
             return {Outcome::proof_due};
-        return hidden_known() ? DirectionOutcome{Outcome::not_met, Because::wholly_hidden}
-                              : undecided(hidden_known());
+        if (hidden_known() && look.high(at) <= tolerated)
+            return {Outcome::not_met, Because::wholly_hidden};
+        return undecided(hidden_known(), some_in_view ? Outcome::proof_due : Outcome::not_met,
+                         surely_hidden ? Outcome::proof_due : Outcome::met);
     }
 
     DirectionOutcome operator()(const MostHidden& criterion) const
@@ -63,7 +66,7 @@ struct Judge {
             return {Outcome::not_met};
         return look.hidden_high(at) + error <= allowed + summing_error
                    ? DirectionOutcome{Outcome::met}
-                   : undecided(hidden_known());
+                   : undecided(hidden_known(), Outcome::not_met, Outcome::met);
     }
 
     template <class Other>
@@ -80,7 +83,7 @@ private:
             return {Outcome::met};
         if (look.hidden_low(at) > tolerated + look.mesh_error[at])
             return {Outcome::proof_due, Because::proof_to_be_agreed};
-        return undecided(hidden_known());
+        return undecided(hidden_known(), Outcome::proof_due, Outcome::met);
     }
 };
 

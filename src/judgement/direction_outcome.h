@@ -8,6 +8,8 @@ namespace glim {
 struct DirectionOutcome {
     Outcome outcome = Outcome::undecided;
     Because because = Because::of_the_figures;
+    /// As in DirectionVerdict.
+    Outcome at_worst = outcome, at_best = outcome;
 };
 
 /// `at` is a place in the look; the row looks in directions. With `hairline` as in Sampling.

@@ -53,6 +53,8 @@ struct DirectionVerdict {
     SolidAngle weight;
     Outcome outcome = Outcome::undecided;
     Because because = Because::of_the_figures;
+    /// Between these the truth lies where the outcome is undecided; else both are the outcome.
+    Outcome at_worst = Outcome::undecided, at_best = Outcome::undecided;
     bool between = false; ///< no node of the grid: found between them, it weighs nothing
 };
 

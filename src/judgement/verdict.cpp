@@ -23,6 +23,25 @@ Area standing_of(const RuleRow& row, const LampLook& look, std::size_t at)
     return look.approved(at) > Area() ? -look.hidden(at) : -look.lit_face;
 }
 
+/// The worst that must be: only what could be worse still matters.
+Outcome settled_so_far(const std::vector<DirectionVerdict>& directions)
+{
+    Outcome settled = Outcome::met; // the enum runs from worst to best
+    for (const DirectionVerdict& d : directions)
+        settled = std::min(settled, d.at_best);
+    return settled;
+}
+
+/// Decided where the worst that may be is the worst that must be: what lies between met and proof
+/// due leaves nothing open beside a direction whose proof is due.
+Outcome outcome_of(const std::vector<DirectionVerdict>& directions)
+{
+    const Outcome settled = settled_so_far(directions);
+    const bool open = std::any_of(directions.begin(), directions.end(),
+                                  [&](const auto& d) { return d.at_worst < settled; });
+    return open ? Outcome::undecided : settled;
+}
+
 /// Rows of area: the least area, whatever its outcome; rows of obstacles: the worst outcome first.
 /// The first among equals.
 std::size_t worst_direction(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
@@ -111,14 +130,14 @@ LampVerdict verdict_of(const RuleRow& row, const Asked& asked, const LampLook& l
         verdict.needed = least->area;
     if (asked.not_applicable)
         return verdict;
-    verdict.outcome = Outcome::met;
     for (std::size_t i = 0; i < asked.at.size(); ++i) {
-        const auto [outcome, because] = outcome_at(row, look, asked.at[i], sampling.hairline);
+        const DirectionOutcome found = outcome_at(row, look, asked.at[i], sampling.hairline);
         const bool between = i >= asked.weights.size();
-        verdict.directions.push_back(
-            {asked.at[i], between ? SolidAngle() : asked.weights[i], outcome, because, between});
-        verdict.outcome = std::min(verdict.outcome, outcome); // the enum runs from worst to best
+        verdict.directions.push_back({asked.at[i], between ? SolidAngle() : asked.weights[i],
+                                      found.outcome, found.because, found.at_worst, found.at_best,
+                                      between});
     }
+    verdict.outcome = outcome_of(verdict.directions);
     verdict.worst = worst_direction(row, verdict, look);
     verdict.coverage = coverage_of(verdict.directions);
     verdict.because = reason_of(verdict);
@@ -140,10 +159,10 @@ std::vector<std::size_t> still_hanging(const RuleRow& row, const LampVerdict& ve
     std::vector<std::size_t> hanging;
     if (verdict.directions.empty())
         return hanging;
-    if (verdict.outcome == Outcome::undecided)
-        for (const DirectionVerdict& d : verdict.directions)
-            if (d.outcome == Outcome::undecided && !asked(d.at))
-                hanging.push_back(d.at);
+    const Outcome settled = settled_so_far(verdict.directions);
+    for (const DirectionVerdict& d : verdict.directions)
+        if (d.at_worst < settled && !asked(d.at))
+            hanging.push_back(d.at);
     std::stable_sort(hanging.begin(), hanging.end(), [&](std::size_t a, std::size_t b) {
         return look.low(a) - look.hidden_high(a) < look.low(b) - look.hidden_high(b);
     });

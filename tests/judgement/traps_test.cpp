@@ -44,6 +44,20 @@ TEST_CASE("any hidden part asks for photometric proof, however much area is in v
     CHECK(in_mm2(verdict(f).hidden) == Approx(3.0940 * 40 * cos(degrees(30))).epsilon(1e-4));
 }
 
+TEST_CASE(
+    "one direction whose proof is due settles it, though others lie within the meshes' accuracy",
+    "[judgement][traps]")
+{
+    // At 26.6 degrees the edge hides 0.03 mm of the lens, within 0.2 mm of mesh; at 40 more
+    // than 13.
+    Study study = behind_knife_edge();
+    study.surfaces[SurfaceId{1}].chord.error = millimetres(0.2);
+    const RuleRow row = made_row("free", no_obstacle, 26.6, 40, 0, 0);
+    const Findings f = check_study(asking(study, "free", {row}));
+    CHECK(verdict(f).directions.front().outcome == Outcome::undecided);
+    CHECK(answer(f).outcome == Outcome::proof_due);
+}
+
 TEST_CASE("no obstacle is not seen: a lens turned away shows nothing and hides behind nothing",
           "[judgement][traps]")
 {
