@@ -1,48 +1,24 @@
 #include "geometry/chord_error.h"
 
+#include "geometry/edge_uses.h"
 #include "units/trig.h"
 
 #include <Eigen/Geometry>
 
 #include <algorithm>
 #include <cmath>
-#include <tuple>
+#include <numeric>
 
 namespace glim {
 
 namespace {
 
-/// One facet's side of an edge.
-struct EdgeUse {
-    std::uint32_t from, to; ///< from < to
-    std::uint32_t facet;
-    bool forward; ///< the facet runs from `from` to `to`
-
-    bool same_edge(const EdgeUse& other) const { return from == other.from && to == other.to; }
-};
-
-std::vector<EdgeUse> edge_uses(const TriangleMesh& mesh)
-{
-    std::vector<EdgeUse> uses;
-    uses.reserve(3 * mesh.facets.size());
-    for (std::uint32_t f = 0; f < mesh.facets.size(); ++f)
-        for (int i = 0; i < 3; ++i) {
-            const std::uint32_t a = mesh.facets[f][i];
-            const std::uint32_t b = mesh.facets[f][(i + 1) % 3];
-            if (a != b)
-                uses.push_back({std::min(a, b), std::max(a, b), f, a < b});
-        }
-    std::sort(uses.begin(), uses.end(), [](const EdgeUse& a, const EdgeUse& b) {
-        return std::tie(a.from, a.to, a.facet) < std::tie(b.from, b.to, b.facet);
-    });
-    return uses;
-}
-
 /// How far a smooth surface arches over the edge of these two facets; 0 where it does not.
-double arch(const TriangleMesh& mesh, const EdgeUse& one, const EdgeUse& other)
+double arch(const TriangleMesh& mesh, const std::vector<Vector>& areas, const EdgeUse& one,
+            const EdgeUse& other)
 {
-    const Vector first = area_vector(mesh, one.facet);
-    const Vector second = area_vector(mesh, other.facet);
+    const Vector& first = areas[one.facet];
+    const Vector& second = areas[other.facet];
     if (first.isZero(0) || second.isZero(0))
         return 0;
     // Two facets that run through their edge the same way face opposite ways.
@@ -55,7 +31,16 @@ double arch(const TriangleMesh& mesh, const EdgeUse& one, const EdgeUse& other)
     return in_radians(bend) * mean_height / 8;
 }
 
-std::vector<double> arch_of_each_facet(const TriangleMesh& mesh)
+std::vector<Vector> area_vectors(const TriangleMesh& mesh)
+{
+    std::vector<Vector> areas;
+    areas.reserve(mesh.facets.size());
+    for (std::size_t f = 0; f < mesh.facets.size(); ++f)
+        areas.push_back(area_vector(mesh, f));
+    return areas;
+}
+
+std::vector<double> arch_of_each_facet(const TriangleMesh& mesh, const std::vector<Vector>& areas)
 {
     std::vector<double> sums(mesh.facets.size());
     const std::vector<EdgeUse> uses = edge_uses(mesh);
@@ -64,32 +49,55 @@ std::vector<double> arch_of_each_facet(const TriangleMesh& mesh)
             ++last;
         if (last - first != 2)
             continue;
-        const double height = arch(mesh, uses[first], uses[first + 1]);
+        const double height = arch(mesh, areas, uses[first], uses[first + 1]);
         sums[uses[first].facet] += height;
         sums[uses[first + 1].facet] += height;
     }
     return sums;
 }
 
+/// A facet's figure and its area.
+struct Weighed {
+    double height, area;
+    friend bool operator<(const Weighed& a, const Weighed& b) { return a.height < b.height; }
+};
+
+/// The least height that is not exceeded on so much area. Halves again and again, which takes less
+/// than to bring all in order. Requires: not empty; `wanted` is at most the sum of all areas.
+double height_over(std::vector<Weighed> facets, double wanted)
+{
+    auto from = facets.begin();
+    auto to = facets.end();
+    while (to - from > 1) {
+        const auto middle = from + (to - from) / 2;
+        std::nth_element(from, middle, to);
+        const double below = std::accumulate(
+            from, middle, 0.0, [](double sum, const Weighed& w) { return sum + w.area; });
+        if (below >= wanted) {
+            to = middle;
+        } else {
+            wanted -= below;
+            from = middle;
+        }
+    }
+    return from->height;
+}
+
 } // namespace
 
 Length chord_error(const TriangleMesh& mesh)
 {
-    const std::vector<double> arches = arch_of_each_facet(mesh);
-    std::vector<std::pair<double, double>> by_height; // arch, area
+    const std::vector<Vector> areas = area_vectors(mesh);
+    const std::vector<double> arches = arch_of_each_facet(mesh, areas);
+    std::vector<Weighed> facets;
+    facets.reserve(arches.size());
     double whole = 0;
     for (std::size_t f = 0; f < arches.size(); ++f) {
-        by_height.emplace_back(arches[f], area_vector(mesh, f).norm());
-        whole += by_height.back().second;
+        facets.push_back({arches[f], areas[f].norm()});
+        whole += facets.back().area;
     }
-    std::sort(by_height.begin(), by_height.end());
-    double passed = 0;
-    for (const auto& [height, area] : by_height) {
-        passed += area;
-        if (passed >= share_within_chord_error * whole)
-            return millimetres(height);
-    }
-    return {};
+    return millimetres(whole > 0 ? height_over(std::move(facets), share_within_chord_error * whole)
+                                 : 0);
 }
 
 } // namespace glim

@@ -1,5 +1,7 @@
 #include "geometry/mesh_health.h"
 
+#include "geometry/edge_uses.h"
+
 #include <Eigen/Geometry>
 
 #include <algorithm>
@@ -34,8 +36,6 @@ std::vector<Key> in_order(const std::vector<Key>& keys, std::size_t points)
     return sorted;
 }
 
-bool has_equal_corners(const Facet& f) { return f[0] == f[1] || f[1] == f[2] || f[2] == f[0]; }
-
 std::size_t duplicates_in(const TriangleMesh& mesh)
 {
     std::vector<Key> keys;
@@ -51,33 +51,17 @@ std::size_t duplicates_in(const TriangleMesh& mesh)
     return count;
 }
 
-/// Every use of an edge: lower end, upper end, and 1 where a facet runs downwards along it.
-std::vector<Key> edge_uses(const TriangleMesh& mesh)
-{
-    std::vector<Key> uses;
-    uses.reserve(3 * mesh.facets.size());
-    for (const Facet& f : mesh.facets) {
-        if (has_equal_corners(f))
-            continue;
-        for (std::size_t i = 0; i < 3; ++i) {
-            const auto [lower, upper] = std::minmax(f[i], f[(i + 1) % 3]);
-            uses.push_back({lower, upper, f[i] == upper ? 1U : 0U});
-        }
-    }
-    return in_order(uses, mesh.points.size());
-}
-
 void count_edges(const TriangleMesh& mesh, MeshHealth& health)
 {
-    const std::vector<Key> uses = edge_uses(mesh);
+    const std::vector<EdgeUse> uses = edge_uses(mesh);
     for (std::size_t begin = 0, end = 0; begin < uses.size(); begin = end) {
-        while (end < uses.size() && uses[end].first == uses[begin].first &&
-               uses[end].second == uses[begin].second)
+        while (end < uses.size() && uses[end].same_edge(uses[begin]))
             ++end;
         const std::size_t count = end - begin;
         health.boundary_edges += count == 1 ? 1 : 0;
         health.non_manifold_edges += count > 2 ? 1 : 0;
-        health.winding_conflicts += count == 2 && uses[begin] == uses[end - 1] ? 1 : 0;
+        health.winding_conflicts +=
+            count == 2 && uses[begin].forward == uses[end - 1].forward ? 1 : 0;
     }
 }
 
