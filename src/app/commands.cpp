@@ -87,7 +87,7 @@ Answer answer(const CheckRequest& request, const Surroundings& here)
     const Findings findings = find(study, request, here);
     const RunFacts facts = run_facts(study, here.program_version, canonical_command(request));
     if (folder)
-        write_results(findings, facts, *folder);
+        write_results(findings, study, facts, *folder);
 
     Answer answer{exit_code_of(findings), check_output(findings, facts, request, here.style), {}};
     if (request.json || request.quiet)

@@ -1,5 +1,6 @@
 #include "judgement/explain.h"
 
+#include "judgement/blame_tally.h"
 #include "judgement/uncovered.h"
 #include "machine/stop.h"
 
@@ -9,76 +10,79 @@ namespace glim {
 
 namespace {
 
-/// Less than this is the grain of lattice corners, not a surface in the way.
-constexpr Area least_told = square_millimetres(0.01);
+/// What directions take is kept until it is added in order, about half a megabyte each.
+constexpr std::size_t directions_at_once = 64;
 
-using Taken = std::vector<std::pair<Standing, TakenArea>>;
+struct ToExplain {
+    std::size_t at; ///< place in the look
+    BlameTally::Counts counts;
+};
 
-/// The worst direction first, then those that are not met; places in the look.
-std::vector<std::size_t> directions_to_explain(const LampVerdict& verdict)
+/// The worst direction and those that are not met.
+std::vector<ToExplain> directions_to_explain(const LampVerdict& verdict)
 {
-    std::vector<std::size_t> at = {verdict.directions[verdict.worst].at};
-    for (const DirectionVerdict& d : verdict.directions)
-        if (d.outcome != Outcome::met)
-            at.push_back(d.at);
-    return at;
-}
-
-std::vector<Blocker> blockers_of(const std::vector<Taken>& taken, const Study& study)
-{
-    const Taken& at_worst = taken.front();
-    const double failing = std::max<double>(1, double(taken.size() - 1));
-    std::vector<Blocker> blockers;
-    for (std::size_t part = 0; part < at_worst.size(); ++part) {
-        const auto& [standing, area] = at_worst[part];
-        Blocker b{.surface = study.surfaces[standing.surface].name,
-                  .twin = standing.twin,
-                  .alone_at_worst = area.alone,
-                  .jointly_at_worst = area.jointly,
-                  .mean_alone = {},
-                  .mean_jointly = {}};
-        for (std::size_t i = 1; i < taken.size(); ++i) {
-            b.mean_alone += taken[i][part].second.alone / failing;
-            b.mean_jointly += taken[i][part].second.jointly / failing;
-        }
-        if (b.taken_at_worst() + b.taken_on_mean() > least_told)
-            blockers.push_back(std::move(b));
+    std::vector<ToExplain> all;
+    for (std::size_t i = 0; i < verdict.directions.size(); ++i) {
+        const BlameTally::Counts counts{.worst = i == verdict.worst,
+                                        .fails = verdict.directions[i].outcome != Outcome::met};
+        if (counts.worst || counts.fails)
+            all.push_back({verdict.directions[i].at, counts});
     }
-    std::stable_sort(blockers.begin(), blockers.end(), [](const Blocker& a, const Blocker& b) {
-        if (a.taken_on_mean() != b.taken_on_mean())
-            return a.taken_on_mean() > b.taken_on_mean();
-        return a.taken_at_worst() > b.taken_at_worst();
-    });
-    return blockers;
+    return all;
 }
 
-void explain(LampVerdict& verdict, const LampLook& look, const Study& study, const Eyes& eyes,
-             const Workers& workers)
+/// Many threads ask, one adds up in order: the sums are the same for any number of threads.
+BlameTally tally_of(std::span<const ToExplain> directions, std::size_t place, const LampLook& look,
+                    const Eyes& eyes, const Workers& workers)
+{
+    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    BlameTally tally;
+    while (!directions.empty()) {
+        const auto some = directions.first(std::min(directions.size(), directions_at_once));
+        std::vector<std::vector<SurfaceTaken>> taken(some.size());
+        const bool whole = for_each_index(some.size(), silent, [&](std::size_t i, unsigned) {
+            taken[i] = eyes.taken(place, direction_of(look.toward[some[i].at], look.frame));
+        });
+        if (!whole)
+            throw Stopped();
+        for (std::size_t i = 0; i < some.size(); ++i)
+            tally.add(some[i].counts, taken[i]);
+        directions = directions.subspan(some.size());
+    }
+    return tally;
+}
+
+/// What every verdict's explanation needs.
+struct Scenery {
+    const Study& study;
+    const PreparedScene& scene;
+    const Eyes& eyes;
+    const Workers& workers;
+};
+
+void explain(LampVerdict& verdict, const std::vector<LampLook>& looks, const Scenery& in)
 {
     if (verdict.directions.empty())
         return;
+    const LampLook& look = looks[verdict.look];
     verdict.uncovered = uncovered_ranges(verdict, look);
-    const std::vector<std::size_t> at = directions_to_explain(verdict);
-    std::vector<Taken> taken(at.size());
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    const bool whole = for_each_index(at.size(), silent, [&](std::size_t i, unsigned) {
-        taken[i] = eyes.taken(verdict.look, direction_of(look.toward[at[i]], look.frame));
-    });
-    if (!whole)
-        throw Stopped();
-    verdict.blockers = blockers_of(taken, study);
+    const std::vector<ToExplain> directions = directions_to_explain(verdict);
+    verdict.blockers =
+        tally_of(directions, verdict.look, look, in.eyes, in.workers).blockers(in.study, in.scene);
 }
 
 } // namespace
 
-void explain(Findings& findings, const Study& study, const Eyes& eyes, const Workers& workers)
+void explain(Findings& findings, const Study& study, const PreparedScene& scene, const Eyes& eyes,
+             const Workers& workers)
 {
+    const Scenery in{study, scene, eyes, workers};
     for (CheckFindings& check : findings.checks)
         for (RowFindings& row : check.rows) {
             for (LampVerdict& lamp : row.lamps)
-                explain(lamp, findings.looks[lamp.look], study, eyes, workers);
+                explain(lamp, findings.looks, in);
             if (row.together)
-                explain(*row.together, findings.looks[row.together->look], study, eyes, workers);
+                explain(*row.together, findings.looks, in);
         }
 }
 

@@ -108,14 +108,35 @@ struct UncoveredRange {
     Area least_visible;
 };
 
+/// Area that a facet takes, alone or jointly, and how much of that where no other surface stands
+/// nearer to the lamp.
+struct FacetArea {
+    Area taken, first;
+};
+
+struct FacetShare {
+    std::uint32_t facet = 0; ///< place in the surface's mesh
+    FacetArea at_worst;
+    std::optional<FacetArea> mean; ///< over the directions that fail; none where none does
+    Point centre =
+        Point::Zero(); ///< centroid, vehicle frame, where it stands: of a twin the twin's
+};
+
 /// A surface in the way. `alone`: removing it frees so much; `jointly`: others are in the way too.
 struct Blocker {
     std::string surface;
     bool twin = false; ///< the mirror image, on the far side
     Area alone_at_worst, jointly_at_worst;
-    Area mean_alone, mean_jointly; ///< over the directions that fail; 0 where none does
+    std::optional<Area> mean_alone, mean_jointly; ///< over the directions that fail, if any
+    /// By what they take on the mean, else at worst; together they take what the surface takes.
+    std::vector<FacetShare> facets;
+    Box patch; ///< about the first of them that take 99 %; vehicle frame, where the surface stands
+
     Area taken_at_worst() const { return alone_at_worst + jointly_at_worst; }
-    Area taken_on_mean() const { return mean_alone + mean_jointly; }
+    std::optional<Area> taken_on_mean() const
+    {
+        return mean_alone ? std::optional(*mean_alone + *mean_jointly) : std::nullopt;
+    }
 };
 
 /// One lamp under one row.

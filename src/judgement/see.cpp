@@ -265,31 +265,18 @@ Area Eyes::mesh_error(std::size_t look, const SeenArea& seen, Length obstacles) 
 Length Eyes::chord_of_takers(std::size_t look, const Direction& toward) const
 {
     Length widest;
-    for (const auto& [standing, area] : taken(look, toward))
-        if (area.alone + area.jointly > least_taken)
-            widest = std::max(widest, study_.surfaces[standing.surface].chord.error);
+    for (const SurfaceTaken& taker : taken(look, toward))
+        if (taker.area.sum() > least_taken)
+            widest = std::max(widest, study_.surfaces[taker.standing.surface].chord.error);
     return widest;
 }
 
-std::vector<std::pair<Standing, TakenArea>> Eyes::taken(std::size_t look,
-                                                        const Direction& toward) const
+std::vector<SurfaceTaken> Eyes::taken(std::size_t look, const Direction& toward) const
 {
-    std::vector<std::pair<Standing, TakenArea>> sum;
-    for (const Eye& eye : eyes_[look]) {
-        const std::vector<TakenArea> taken = taken_toward(eye.view, toward);
-        for (std::size_t i = 0; i < taken.size(); ++i) {
-            const auto found = std::find_if(sum.begin(), sum.end(), [&](const auto& entry) {
-                return entry.first.surface == eye.obstacles[i].surface &&
-                       entry.first.twin == eye.obstacles[i].twin;
-            });
-            TakenArea& area = found != sum.end()
-                                  ? found->second
-                                  : sum.emplace_back(eye.obstacles[i], TakenArea{}).second;
-            area.alone += taken[i].alone;
-            area.jointly += taken[i].jointly;
-        }
-    }
-    return sum;
+    std::vector<SurfaceTaken> taken;
+    for (const Eye& eye : eyes_[look])
+        add_blame(taken, eye.obstacles, blame_toward(eye.view, toward));
+    return taken;
 }
 
 } // namespace glim

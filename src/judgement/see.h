@@ -1,6 +1,7 @@
 #pragma once
 
 #include "judgement/plan.h"
+#include "judgement/surface_taken.h"
 #include "machine/workers.h"
 
 namespace glim {
@@ -26,8 +27,7 @@ public:
     Area mesh_error(std::size_t look, const SeenArea& seen) const;
 
     /// What the look's obstacles take toward one direction; names the same surface once.
-    std::vector<std::pair<Standing, TakenArea>> taken(std::size_t look,
-                                                      const Direction& toward) const;
+    std::vector<SurfaceTaken> taken(std::size_t look, const Direction& toward) const;
 
 private:
     struct Eye {

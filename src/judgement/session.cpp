@@ -133,7 +133,7 @@ Findings Session::check(std::span<const std::size_t> checks, Angle step,
         findings.checks.push_back(judge.check(asked));
     findings.looks = std::move(plan.looks);
     between.add_crossings(findings);
-    explain(findings, study_, eyes, workers);
+    explain(findings, study_, scene_, eyes, workers);
     return findings;
 }
 

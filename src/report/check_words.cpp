@@ -1,6 +1,7 @@
 #include "report/check_words.h"
 
 #include "model/nearest_word.h"
+#include "report/blocker_words.h"
 #include "report/citation_words.h"
 #include "report/criterion_words.h"
 #include "report/keys.h"
@@ -89,6 +90,8 @@ void add_areas(std::vector<Labelled>& entries, const RowFindings& row, const Lam
     add_lines(entries, "changes at", crossing_words(verdict, look), false);
     add_lines(entries, "not covered", uncovered_words(verdict, look), false);
     add_lines(entries, "in the way", blocker_table(verdict, look), true);
+    if (const std::string patch = patch_words(verdict, look); !patch.empty())
+        entries.push_back({"", patch});
 }
 
 void add_place(std::vector<Labelled>& entries, const LampVerdict& verdict)

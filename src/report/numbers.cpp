@@ -51,6 +51,8 @@ std::string rounded(double value, int decimals)
 
 std::string csv_number(Area area) { return rounded(in_mm2(area), 3); }
 
+std::string csv_number(Length length) { return rounded(in_mm(length), 3); }
+
 std::string csv_number(Angle angle) { return rounded(in_degrees(angle), 6); }
 
 std::string csv_number(SolidAngle solid_angle) { return rounded(in_steradians(solid_angle), 6); }

@@ -9,7 +9,8 @@ namespace glim {
 
 // How numbers are written, once for every output:
 //   JSON         the shortest decimal that reads back as the same double
-//   CSV          areas to 0.001 mm2, angles to 0.000001 deg, solid angles to 0.000001 sr
+//   CSV          areas to 0.001 mm2, lengths to 0.001 mm, angles to 0.000001 deg, solid angles to
+//                0.000001 sr
 //   for people   areas to 0.1 mm2 (0.001 below 1 mm2), angles to 0.01 deg
 // Trailing zeros are dropped, the point is a point in every country, and there is no -0.
 // All require finite numbers.
@@ -22,6 +23,7 @@ std::string rounded(double value, int decimals);
 std::string with_decimals(double value, int decimals);
 
 std::string csv_number(Area area);
+std::string csv_number(Length length);
 std::string csv_number(Angle angle);
 std::string csv_number(SolidAngle solid_angle);
 

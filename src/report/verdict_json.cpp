@@ -1,5 +1,6 @@
 #include "report/verdict_json.h"
 
+#include "report/blocker_json.h"
 #include "report/keys.h"
 #include "report/look_words.h"
 #include "report/rule_json.h"
@@ -67,16 +68,6 @@ Json uncovered_json(const UncoveredRange& u, const LampLook& look)
                         {"directions", u.directions},
                         {"solid_angle_sr", in_steradians(u.solid_angle)},
                         {"least_visible_mm2", in_mm2(u.least_visible)}};
-}
-
-Json blocker_json(const Blocker& b)
-{
-    return Json::Object{{"surface", b.surface},
-                        {"twin", b.twin},
-                        {"alone_at_worst_mm2", in_mm2(b.alone_at_worst)},
-                        {"jointly_at_worst_mm2", in_mm2(b.jointly_at_worst)},
-                        {"mean_alone_mm2", in_mm2(b.mean_alone)},
-                        {"mean_jointly_mm2", in_mm2(b.mean_jointly)}};
 }
 
 Json bearing_json(const Bearing& b)

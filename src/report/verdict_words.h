@@ -45,7 +45,4 @@ std::string coverage_words(const Coverage& coverage);
 /// A line for each range that is not covered, the largest first.
 std::vector<std::string> uncovered_words(const LampVerdict& verdict, const LampLook& look);
 
-/// A small table of the surfaces in the way, aligned; empty if there are none.
-std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLook& look);
-
 } // namespace glim

@@ -84,23 +84,27 @@ Point LitLook::along_edge(Index edge, double along) const
     return view_.lattice.vertices()[a] * (1 - along) + view_.lattice.vertices()[b] * along;
 }
 
-Hidden LitLook::hidden_by(const Caster& caster, const Hidden* only) const
+LitLook::FrontCorners LitLook::front_corners(const Hidden* only) const
 {
-    const LitLattice& lattice = view_.lattice;
-    std::vector<Index> asked;
-    std::vector<RayStart> starts;
-    asked.reserve(skips_.size());
-    starts.reserve(skips_.size());
+    FrontCorners corners;
+    corners.vertices.reserve(skips_.size());
+    corners.starts.reserve(skips_.size());
     for (Index v = 0; v < skips_.size(); ++v) {
         if (skips_[v] < 0 || (only != nullptr && (*only)[v] == 0))
             continue;
-        asked.push_back(v);
-        starts.push_back(start_at(lattice.vertices()[v], skips_[v]));
+        corners.vertices.push_back(v);
+        corners.starts.push_back(start_at(view_.lattice.vertices()[v], skips_[v]));
     }
-    const Hidden answers = caster.occluded(toward_, starts);
-    Hidden hidden(lattice.vertices().size());
-    for (std::size_t i = 0; i < asked.size(); ++i)
-        hidden[asked[i]] = answers[i];
+    return corners;
+}
+
+Hidden LitLook::hidden_by(const Caster& caster, const Hidden* only) const
+{
+    const FrontCorners asked = front_corners(only);
+    const Hidden answers = caster.occluded(toward_, asked.starts);
+    Hidden hidden(view_.lattice.vertices().size());
+    for (std::size_t i = 0; i < answers.size(); ++i)
+        hidden[asked.vertices[i]] = answers[i];
     return hidden;
 }
 
@@ -185,22 +189,14 @@ double LitLook::rim_across_mm(const LitLattice::Cell& cell, const Rim& rim) cons
     return (way - toward_.dot(way) * toward_.vector()).norm();
 }
 
-LitLook::HiddenCorners LitLook::hidden_corners(const Hidden& hidden) const
+std::vector<double> LitLook::areas_of_mm2(const Hidden& hidden) const
 {
-    const LitLattice& lattice = view_.lattice;
-    std::vector<double> area_at(lattice.vertices().size());
-    for (const LitLattice::Cell& cell : lattice.cells())
-        if (faces(cell))
-            for (const Index v : cell.corners)
-                area_at[v] += cell.area_mm2 * cosines_[cell.facet] / 3;
-    HiddenCorners corners;
-    for (Index v = 0; v < hidden.size(); ++v) {
-        if (hidden[v] == 0)
-            continue;
-        corners.starts.push_back(start_at(lattice.vertices()[v], skips_[v]));
-        corners.areas_mm2.push_back(area_at[v]);
-    }
-    return corners;
+    std::vector<double> areas(hidden.size());
+    for (const LitLattice::Cell& cell : view_.lattice.cells())
+        for (const Index v : cell.corners)
+            if (hidden[v] != 0 && faces(cell))
+                areas[v] += projected_mm2(cell) / 3;
+    return areas;
 }
 
 } // namespace glim

@@ -32,6 +32,13 @@ public:
     /// Of all front-facing cells, nothing in the way.
     double bare_mm2() const { return bare_; }
 
+    /// Corners of front-facing facets, and where a ray from each starts.
+    struct FrontCorners {
+        std::vector<Index> vertices;
+        std::vector<RayStart> starts;
+    };
+    /// With `only`, of those only where it is 1.
+    FrontCorners front_corners(const Hidden* only = nullptr) const;
     /// Only corners of front-facing facets are asked; with `only`, of those only where it is 1.
     Hidden hidden_by(const Caster& caster, const Hidden* only = nullptr) const;
 
@@ -63,13 +70,8 @@ public:
     /// The rim's straight way across a cell with corners of both kinds, in the view plane, mm.
     double rim_across_mm(const LitLattice::Cell& cell, const Rim& rim) const;
 
-    /// Corners of front-facing facets that are hidden, with their starts and the area each stands
-    /// for.
-    struct HiddenCorners {
-        std::vector<RayStart> starts;
-        std::vector<double> areas_mm2;
-    };
-    HiddenCorners hidden_corners(const Hidden& hidden) const;
+    /// What each hidden corner stands for: a third of the projected area of its front-facing cells.
+    std::vector<double> areas_of_mm2(const Hidden& hidden) const;
 
 private:
     void set_skips();

@@ -183,6 +183,14 @@ ExactView PreparedScene::exact_view_of(const LampStanding& lamp, Length touch) c
     return {lit_surface_of(lamp), placed_obstacles_of(lamp), touch};
 }
 
+std::array<Point, 3> PreparedScene::facet_of(const Standing& standing, std::uint32_t facet) const
+{
+    const Placement where = placement_of(standing);
+    const TriangleMesh& mesh = mesh_of(standing.surface);
+    return {where(mesh.corner(facet, 0)), where(mesh.corner(facet, 1)),
+            where(mesh.corner(facet, 2))};
+}
+
 bool PreparedScene::is_symmetric() const
 {
     return std::all_of(study_.surfaces.begin(), study_.surfaces.end(),

@@ -50,6 +50,8 @@ public:
     ExactView exact_view_of(const LampStanding& lamp, Length touch) const;
     /// The lit surface in the vehicle frame; facets that a file repeats are there once.
     TriangleMesh lit_surface_of(const LampStanding& lamp) const;
+    /// The corners of a facet where it stands, vehicle frame.
+    std::array<Point, 3> facet_of(const Standing& standing, std::uint32_t facet) const;
 
     /// Whether every surface that could tell left from right has a twin, so that a mirrored lamp
     /// must see what the drawn one sees. (`straddles` is taken as not symmetric.)

@@ -3,7 +3,8 @@
 #include <embree3/rtcore.h>
 
 #include <algorithm>
-#include <cassert>
+#include <array>
+#include <limits>
 #include <stdexcept>
 #include <string>
 #include <type_traits>
@@ -101,34 +102,39 @@ void fill(Packet& p, const Direction& toward, std::span<const RayStart> starts, 
           float reach)
 {
     const Eigen::Vector3f d = toward.vector().cast<float>();
+    RTCRay16& rays = p.rays;
     for (std::size_t lane = 0; lane < packet; ++lane) {
         const bool live = first + lane < starts.size();
         const RayStart& s = starts[live ? first + lane : first];
         p.valid[lane] = live ? -1 : 0;
-        p.rays.org_x[lane] = s.x;
-        p.rays.org_y[lane] = s.y;
-        p.rays.org_z[lane] = s.z;
-        p.rays.tnear[lane] = s.skip;
-        p.rays.dir_x[lane] = d.x();
-        p.rays.dir_y[lane] = d.y();
-        p.rays.dir_z[lane] = d.z();
-        p.rays.time[lane] = 0;
-        p.rays.tfar[lane] = reach;
-        p.rays.mask[lane] = ~0U;
-        p.rays.id[lane] = static_cast<unsigned>(first + lane);
-        p.rays.flags[lane] = 0;
+        rays.org_x[lane] = s.x;
+        rays.org_y[lane] = s.y;
+        rays.org_z[lane] = s.z;
+        rays.tnear[lane] = s.skip;
+        rays.dir_x[lane] = d.x();
+        rays.dir_y[lane] = d.y();
+        rays.dir_z[lane] = d.z();
+        rays.time[lane] = 0;
+        rays.tfar[lane] = reach;
+        rays.mask[lane] = ~0U;
+        rays.id[lane] = static_cast<unsigned>(lane);
+        rays.flags[lane] = 0;
     }
 }
 
-/// A context that notes whom each ray meets and lets it pass. The context comes first, because the
-/// tracer hands back a pointer to it.
+/// What each ray of a packet meets, in no order.
+using Met = std::array<std::vector<FacetHit>, packet>;
+
+/// A context that notes what each ray meets and lets it pass, until the ray has met enough. The
+/// context comes first, because the tracer hands back a pointer to it.
 struct Recorder {
     RTCIntersectContext context;
-    PartSets* sets;
+    Met* met;
+    std::size_t enough;
     bool under_instances;
 };
 
-void record_and_pass(const RTCFilterFunctionNArguments* a)
+void record(const RTCFilterFunctionNArguments* a)
 {
     const auto* recorder = reinterpret_cast<const Recorder*>(a->context);
     for (unsigned i = 0; i < a->N; ++i) {
@@ -136,9 +142,53 @@ void record_and_pass(const RTCFilterFunctionNArguments* a)
             continue;
         const unsigned part = recorder->under_instances ? RTCHitN_instID(a->hit, a->N, i, 0)
                                                         : RTCHitN_geomID(a->hit, a->N, i);
-        recorder->sets->add(RTCRayN_id(a->ray, a->N, i), part);
-        a->valid[i] = 0;
+        std::vector<FacetHit>& met = (*recorder->met)[RTCRayN_id(a->ray, a->N, i)];
+        met.push_back({part, RTCHitN_primID(a->hit, a->N, i), RTCRayN_tfar(a->ray, a->N, i)});
+        if (met.size() < recorder->enough)
+            a->valid[i] = 0;
     }
+}
+
+constexpr std::size_t never_enough = std::numeric_limits<std::size_t>::max();
+
+/// Adds to `met` what the rays meet, in any order.
+void ask(RTCScene scene, Packet& p, Met& met, std::size_t enough, bool under_instances)
+{
+    Recorder recorder{
+        .context = {}, .met = &met, .enough = enough, .under_instances = under_instances};
+    rtcInitIntersectContext(&recorder.context);
+    recorder.context.filter = record;
+    rtcOccluded16(p.valid, scene, &recorder.context, &p.rays);
+}
+
+/// Leaves only the rays that were stopped, ended a little beyond the nearest facet known: two ties
+/// beyond, because a part whose nearest facet lies one tie behind the nearest of all may have a
+/// lower one yet a tie behind that. False if none was stopped.
+bool end_at_the_nearest(Packet& p, const Met& met, std::size_t enough, float tie)
+{
+    bool any = false;
+    for (std::size_t lane = 0; lane < packet; ++lane) {
+        const bool stopped = met[lane].size() >= enough;
+        p.valid[lane] = stopped ? -1 : 0;
+        any = any || stopped;
+        float nearest = p.rays.tfar[lane];
+        if (stopped)
+            nearest = std::min_element(met[lane].begin(), met[lane].end(), is_nearer)->distance;
+        p.rays.tfar[lane] = nearest + 2 * tie;
+    }
+    return any;
+}
+
+/// The first of all, out of the first of every part.
+std::span<const FacetHit> only_first(const std::vector<FacetHit>& met, float tie)
+{
+    return met.empty() ? std::span<const FacetHit>() : std::span(&met[first_of(met, tie)], 1);
+}
+
+void clear(Met& met)
+{
+    for (std::vector<FacetHit>& lane : met)
+        lane.clear();
 }
 
 } // namespace
@@ -219,18 +269,53 @@ std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
     return hidden;
 }
 
-PartSets Caster::every_hit(const Direction& toward, std::span<const RayStart> starts) const
+// Most rays meet a few facets or none, and are done when they have met them all: that is quicker
+// than asking the tracer for the nearest one, which also leaves ties to chance. Only where a ray
+// meets many is it asked again, as far as the nearest of those.
+FacetHits Caster::first_hit(const Direction& toward, std::span<const RayStart> starts,
+                            Length tie) const
 {
-    PartSets sets(starts.size(), scene_->part_count);
+    constexpr std::size_t enough =
+        4; // 2 would stop between the skins of a double shell; 8 gains nothing
+    FacetHits hits;
+    hits.expect(starts.size());
+    const auto tie_mm = static_cast<float>(in_mm(tie));
     Packet p;
+    Met met;
     for (std::size_t first = 0; first < starts.size(); first += packet) {
         fill(p, toward, starts, first, scene_->reach);
-        Recorder recorder{.context = {}, .sets = &sets, .under_instances = scene_->under_instances};
-        rtcInitIntersectContext(&recorder.context);
-        recorder.context.filter = record_and_pass;
-        rtcOccluded16(p.valid, scene_->handle.get(), &recorder.context, &p.rays);
+        clear(met);
+        ask(scene_->handle.get(), p, met, enough, scene_->under_instances);
+        if (end_at_the_nearest(p, met, enough, tie_mm))
+            ask(scene_->handle.get(), p, met, never_enough, scene_->under_instances);
+        const std::size_t live = std::min(packet, starts.size() - first);
+        for (std::size_t lane = 0; lane < live; ++lane) {
+            keep_first_of_every_part(met[lane], tie_mm);
+            hits.add_ray(only_first(met[lane], tie_mm));
+        }
     }
-    return sets;
+    return hits;
+}
+
+FacetHits Caster::first_hit_of_every_part(const Direction& toward, std::span<const RayStart> starts,
+                                          Length tie) const
+{
+    FacetHits hits;
+    hits.expect(starts.size());
+    const auto tie_mm = static_cast<float>(in_mm(tie));
+    Packet p;
+    Met met;
+    for (std::size_t first = 0; first < starts.size(); first += packet) {
+        fill(p, toward, starts, first, scene_->reach);
+        clear(met);
+        ask(scene_->handle.get(), p, met, never_enough, scene_->under_instances);
+        const std::size_t live = std::min(packet, starts.size() - first);
+        for (std::size_t lane = 0; lane < live; ++lane) {
+            keep_first_of_every_part(met[lane], tie_mm);
+            hits.add_ray(met[lane]);
+        }
+    }
+    return hits;
 }
 
 } // namespace glim

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/placement.h"
+#include "visibility/facet_hits.h"
 
 #include <cstdint>
 #include <memory>
@@ -40,27 +41,6 @@ struct RayStart {
     float skip; ///< mm along the ray within which nothing blocks
 };
 
-/// For each ray the parts that it meets, in any order of distance.
-class PartSets {
-public:
-    PartSets(std::size_t rays, std::size_t parts) : words_((parts + 63) / 64), bits_(rays * words_)
-    {
-    }
-
-    void add(std::size_t ray, std::size_t part)
-    {
-        bits_[ray * words_ + part / 64] |= std::uint64_t{1} << (part % 64);
-    }
-    bool holds(std::size_t ray, std::size_t part) const
-    {
-        return (bits_[ray * words_ + part / 64] >> (part % 64) & 1) != 0;
-    }
-
-private:
-    std::size_t words_;
-    std::vector<std::uint64_t> bits_;
-};
-
 /// What may stand in the way, asked by bundles of parallel rays. Thread-safe to ask.
 ///
 ///     const Caster caster({{nose, Placement()}, {nose, mirror}});
@@ -81,8 +61,13 @@ public:
     /// 1 where a ray meets anything beyond its skip, else 0.
     std::vector<std::uint8_t> occluded(const Direction& toward,
                                        std::span<const RayStart> starts) const;
-    /// Every part that each ray meets beyond its skip; places as given to the constructor.
-    PartSets every_hit(const Direction& toward, std::span<const RayStart> starts) const;
+    /// Of each ray the first facet beyond its skip, or none; ties as in facet_hits.h. Places of
+    /// parts as given to the constructor.
+    FacetHits first_hit(const Direction& toward, std::span<const RayStart> starts,
+                        Length tie) const;
+    /// Of each ray the first facet of every part that it meets beyond its skip, by part.
+    FacetHits first_hit_of_every_part(const Direction& toward, std::span<const RayStart> starts,
+                                      Length tie) const;
 
 private:
     Caster();

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace glim {
 
@@ -99,32 +98,6 @@ std::vector<SeenArea> sweep(const LampView& view, std::span<const Direction> dir
     if (!whole)
         throw Stopped();
     return seen;
-}
-
-std::vector<TakenArea> taken_toward(const LampView& view, const Direction& toward)
-{
-    const LitLook look(view, toward);
-    const auto hidden = look.hidden_by(view.all);
-    const auto corners = look.hidden_corners(hidden);
-    const double all_corners =
-        std::accumulate(corners.areas_mm2.begin(), corners.areas_mm2.end(), 0.0);
-    // Corners stand for whole cells along the rim; together they may take what is hidden, no more.
-    const double scale =
-        all_corners > 0 ? (look.bare_mm2() - look.shares(view.all, hidden).seen()) / all_corners
-                        : 0;
-    const PartSets sets = view.all.every_hit(toward, corners.starts);
-    std::vector<TakenArea> taken(view.all.part_count());
-    std::vector<std::size_t> met;
-    for (std::size_t ray = 0; ray < corners.starts.size(); ++ray) {
-        met.clear();
-        for (std::size_t part = 0; part < taken.size(); ++part)
-            if (sets.holds(ray, part))
-                met.push_back(part);
-        const Area area = square_millimetres(scale * corners.areas_mm2[ray]);
-        for (const std::size_t part : met)
-            (met.size() == 1 ? taken[part].alone : taken[part].jointly) += area;
-    }
-    return taken;
 }
 
 } // namespace glim

@@ -18,14 +18,4 @@ SeenArea seen_toward(const LampView& view, const Direction& toward,
 std::vector<SeenArea> sweep(const LampView& view, std::span<const Direction> directions,
                             const Workers& workers, const Certificate* certificate = nullptr);
 
-/// Projected area that parts take toward one direction; places as in `view.all`.
-struct TakenArea {
-    Area alone;   ///< removing this part frees so much
-    Area jointly; ///< others are in the way there too
-};
-
-/// By lattice corners, scaled so that all of them together stand for what is hidden. How a hidden
-/// area divides among several parts is precise to about a cell along their rims.
-std::vector<TakenArea> taken_toward(const LampView& view, const Direction& toward);
-
 } // namespace glim

@@ -50,6 +50,22 @@ RuleRow made_row(const std::string& id, const Field& field, double needed)
     return row;
 }
 
+struct Mm2 {
+    double alone_at_worst, jointly_at_worst, mean_alone, mean_jointly;
+};
+
+Blocker made_blocker(const std::string& surface, bool twin, Mm2 mm2, std::vector<FacetShare> facets)
+{
+    return {.surface = surface,
+            .twin = twin,
+            .alone_at_worst = square_millimetres(mm2.alone_at_worst),
+            .jointly_at_worst = square_millimetres(mm2.jointly_at_worst),
+            .mean_alone = square_millimetres(mm2.mean_alone),
+            .mean_jointly = square_millimetres(mm2.mean_jointly),
+            .facets = std::move(facets),
+            .patch = {}};
+}
+
 LampVerdict inboard_verdict()
 {
     LampVerdict v;
@@ -69,10 +85,23 @@ LampVerdict inboard_verdict()
                     .directions = 2,
                     .solid_angle = {},
                     .least_visible = square_millimetres(700.25)}};
-    v.blockers = {{"nose", true, square_millimetres(1200), square_millimetres(99.75),
-                   square_millimetres(1000), square_millimetres(0)},
-                  {"badge, \"glim\"", false, square_millimetres(0), square_millimetres(99.75),
-                   square_millimetres(0), square_millimetres(50)}};
+    v.blockers = {
+        made_blocker("nose", true, {1200, 99.75, 1000, 0},
+                     {{.facet = 7,
+                       .at_worst = {square_millimetres(1299.75), square_millimetres(1200)},
+                       .mean = FacetArea{square_millimetres(990), square_millimetres(980.5)},
+                       .centre = {212.5, -655, 640}},
+                      {.facet = 3,
+                       .at_worst = {},
+                       .mean = FacetArea{square_millimetres(10), square_millimetres(0)},
+                       .centre = {215, -660, 650}}}),
+        made_blocker("badge, \"glim\"", false, {0, 99.75, 0, 50},
+                     {{.facet = 0,
+                       .at_worst = {square_millimetres(99.75), square_millimetres(99.75)},
+                       .mean = FacetArea{square_millimetres(50), square_millimetres(50)},
+                       .centre = {180, 0, 700}}})};
+    v.blockers[0].patch = {.least = {210.2, -699, 639.5}, .most = {260, -655, 702}};
+    v.blockers[1].patch = {.least = {170, -10, 690}, .most = {190, 10, 710}};
     return v;
 }
 
@@ -112,6 +141,28 @@ Findings made_findings()
             .sampling = {.step = degrees(5)},
             .looks = {made_look()},
             .checks = {check}};
+}
+
+Study made_study()
+{
+    const auto facet_at = [](const Point& p) {
+        return TriangleMesh{{p, p + Vector(10, 0, 0), p + Vector(0, 0, 10)}, {{0, 1, 2}}};
+    };
+    Study study;
+    Surface nose;
+    nose.name = "nose";
+    nose.mirror = MirrorRule::yes;
+    for (std::uint32_t i = 0; i < 10; ++i) {
+        const TriangleMesh one = facet_at({220, 660, 600 + 10.0 * i});
+        nose.mesh.points.insert(nose.mesh.points.end(), one.points.begin(), one.points.end());
+        nose.mesh.facets.push_back({3 * i, 3 * i + 1, 3 * i + 2});
+    }
+    Surface badge;
+    badge.name = "badge, \"glim\"";
+    badge.mesh = facet_at({175, 0, 695});
+    study.surfaces.add(std::move(nose));
+    study.surfaces.add(std::move(badge));
+    return study;
 }
 
 RunFacts made_facts()

@@ -18,6 +18,10 @@ namespace glim::test {
 /// "ahead" asks 2200 mm2 at -40 and 0, and calls -40 undecided, which is less bad.
 Findings made_findings();
 
+/// What the findings were found in: the nose, a strip of ten facets of 50 mm2, 10 mm apart in z;
+/// the badge, one facet. The median plane is y = 0.
+Study made_study();
+
 RunFacts made_facts();
 
 } // namespace glim::test

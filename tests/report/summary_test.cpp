@@ -20,6 +20,7 @@ NOT MET  across
   in the way     surface          at worst  of that alone  where it fails
                  nose (far side)  1300 mm2       1200 mm2        1000 mm2
                  badge, "glim"     100 mm2          0 mm2          50 mm2
+                 patch of nose (far side): x 210..260, y -699..-655, z 639..702 mm
   lamp           indicator: front direction indicator, left; centre 742 mm above the ground (curb),
                  assumed: the centroid of the lit face
   source         from memory: not verified; made by hand (clause 1)

@@ -42,6 +42,15 @@ def spoilt_copies(result):
         yield f"object {place} with a member too few", shrunk
 
 
+def facets_agree(blocker):
+    """Facets take together what their surface takes, and their lists are of one length."""
+    facets = blocker["facets"]
+    assert len({len(column) for column in facets.values() if column is not None}) == 1
+    at_worst = blocker["alone_at_worst_mm2"] + blocker["jointly_at_worst_mm2"]
+    assert abs(sum(facets["at_worst_mm2"]) - at_worst) < 1e-6
+    assert (facets["mean_mm2"] is None) == (blocker["mean_alone_mm2"] is None)
+
+
 def lists_agree(result):
     """What a schema cannot say: lists of one length, places that exist."""
     for look in result["lamps"]:
@@ -51,6 +60,8 @@ def lists_agree(result):
     for check in result["checks"]:
         for row in check["rows"]:
             for verdict in row["lamps"] + ([row["together"]] if row["together"] else []):
+                for blocker in verdict["blockers"]:
+                    facets_agree(blocker)
                 directions = verdict["directions"]
                 assert len({len(d) for d in directions.values()}) == 1
                 nodes = len(result["lamps"][verdict["look"]]["directions"]["h_deg"])

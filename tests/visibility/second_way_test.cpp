@@ -227,23 +227,6 @@ TEST_CASE("what came with the lamp at its approval hides, but counts in the appr
     CHECK(in_mm2(seen.visible) == Approx(900).margin(2));
 }
 
-TEST_CASE("every part on a ray is named, alone or jointly", "[visibility]")
-{
-    // Left half behind one wall, a strip of it behind a second one too.
-    const Study study = lamp_behind(plate(Point::Zero(), 60, 40),
-                                    {wall(10, 0, 100, -100, 100), wall(20, 20, 100, -100, 100)});
-    const PreparedScene scene(study);
-    const auto taken =
-        taken_toward(scene.view_of({LampId{0}, false}, study.sampling), Direction::x());
-    REQUIRE(taken.size() == 3); // the lens itself comes first
-    CHECK(in_mm2(taken[0].alone) + in_mm2(taken[0].jointly) == 0);
-    // Half a cell along the 40 mm rim between them.
-    CHECK(in_mm2(taken[1].alone) == Approx(800).margin(20));
-    CHECK(in_mm2(taken[1].jointly) == Approx(400).margin(20));
-    CHECK(in_mm2(taken[2].alone) == Approx(0).margin(1e-9));
-    CHECK(in_mm2(taken[2].jointly) == Approx(400).margin(20));
-}
-
 TEST_CASE("slivers and dense facets are cut to the pitch and share their corners", "[visibility]")
 {
     const LitLattice sliver(plate(Point::Zero(), 130, 0.5), millimetres(1));

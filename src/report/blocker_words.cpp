@@ -1,0 +1,91 @@
+#include "report/blocker_words.h"
+
+#include "report/look_words.h"
+#include "report/numbers.h"
+#include "report/text_block.h"
+
+#include <cmath>
+
+namespace glim {
+
+namespace {
+
+/// More than these nobody reads on a terminal; result.json has them all.
+constexpr std::size_t most_blockers = 8;
+
+/// Less than this reads as nothing, so it is left out.
+constexpr Area least_worth_telling = square_millimetres(0.5);
+
+std::string surface_words(const Blocker& blocker, const LampLook& look)
+{
+    if (!blocker.twin)
+        return blocker.surface;
+    return blocker.surface + (look.twin ? " (mirrored)" : " (far side)");
+}
+
+std::string whole_mm2(Area area) { return with_decimals(in_mm2(area), 0) + " mm2"; }
+
+bool is_worth_telling(const Blocker& b)
+{
+    return b.taken_at_worst() >= least_worth_telling ||
+           b.taken_on_mean().value_or(Area()) >= least_worth_telling;
+}
+
+bool fails(const LampVerdict& verdict)
+{
+    return verdict.coverage.directions_met < verdict.coverage.directions;
+}
+
+std::vector<const Blocker*> told(const LampVerdict& verdict, const LampLook& look)
+{
+    const SeenArea& seen = look.seen[worst_at(verdict)];
+    const Area hidden = seen.lens - look.visible(worst_at(verdict));
+    std::vector<const Blocker*> blockers;
+    // What takes something is sampled; where the exact area says that nothing is hidden, it wins.
+    if (!fails(verdict) && hidden < least_worth_telling)
+        return blockers;
+    for (const Blocker& b : verdict.blockers)
+        if (is_worth_telling(b) && blockers.size() < most_blockers)
+            blockers.push_back(&b);
+    return blockers;
+}
+
+std::string range_mm(const char* axis, double least, double most)
+{
+    return std::string(axis) + " " + rounded(std::floor(least), 0) + ".." +
+           rounded(std::ceil(most), 0);
+}
+
+} // namespace
+
+std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLook& look)
+{
+    std::vector<std::vector<std::string>> rows = {{"surface", "at worst", "of that alone"}};
+    if (fails(verdict))
+        rows.front().emplace_back("where it fails");
+    for (const Blocker* b : told(verdict, look)) {
+        rows.push_back({surface_words(*b, look), whole_mm2(b->taken_at_worst()),
+                        whole_mm2(b->alone_at_worst)});
+        if (fails(verdict)) {
+            const std::optional<Area> mean = b->taken_on_mean();
+            rows.back().push_back(mean ? whole_mm2(*mean) : "-");
+        }
+    }
+    if (rows.size() == 1)
+        return {};
+    return aligned_rows(rows, {1, 2, 3});
+}
+
+std::string patch_words(const LampVerdict& verdict, const LampLook& look)
+{
+    const std::vector<const Blocker*> blockers = told(verdict, look);
+    if (blockers.empty() || blockers.front()->patch.empty())
+        return {};
+    const Box& patch = blockers.front()->patch;
+    return "patch of " + surface_words(*blockers.front(), look) + ": " +
+           range_mm("x", patch.least.x(), patch.most.x()) + ", " +
+           range_mm("y", patch.least.y(), patch.most.y()) + ", " +
+           range_mm("z", patch.least.z(), patch.most.z()) + " mm";
+}
+
+} // namespace glim
