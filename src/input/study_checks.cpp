@@ -94,6 +94,39 @@ void check_vehicle(TableReader& table, const RuleTable& rules, const std::string
                      "write extreme_outer_edge = (mm from the median plane) in [vehicle]");
 }
 
+/// The categories that rows for lamps of this function know.
+std::vector<std::string> known_categories(const RuleTable& rules, const std::string& rule,
+                                          LampFunction function)
+{
+    std::vector<std::string> known;
+    for (const RuleRow* row : rows_under(rules, rule)) {
+        const bool speaks = std::find(row->functions.begin(), row->functions.end(), function) !=
+                            row->functions.end();
+        for (const Condition& c : row->when)
+            if (speaks && c.quantity == Measured::lamp_category)
+                known.insert(known.end(), c.one_of.begin(), c.one_of.end());
+    }
+    return known;
+}
+
+/// A lamp of no category that the rows know would be passed over by all of them, which is not met.
+void check_lamp_categories(TableReader& table, const RuleTable& rules, const Study& study,
+                           const Check& check)
+{
+    for (const LampId id : check.lamps) {
+        const Lamp& lamp = study.lamps[id];
+        const std::vector<std::string> known = known_categories(rules, check.rule, lamp.function);
+        if (known.empty() || std::find(known.begin(), known.end(), lamp.category) != known.end())
+            continue;
+        table.complain("rule",
+                       "the rule `" + check.rule + "` depends on the category of lamp `" +
+                           lamp.name + "`, which " +
+                           (lamp.category.empty() ? "the study does not give"
+                                                  : "is \"" + lamp.category + "\""),
+                       "write category = " + quoted_choice(known) + " in its [[lamp]]");
+    }
+}
+
 /// Each must be a part of a choice below the rule, and of each choice one at most.
 void check_options(TableReader& table, const RuleTable& rules, const std::string& rule,
                    const std::vector<Reference>& options)
@@ -160,10 +193,14 @@ std::vector<LampId> read_asked_lamps(TableReader& table, const NameBook& lamp_na
 /// In which state of load; the study must know the ground in it.
 void read_state(TableReader& table, const Study& study, Check& check)
 {
-    const auto state = table.choice("state", load_states);
+    const std::optional<std::string> state = table.text("state");
     if (!state)
         return;
-    check.state = load_states[*state];
+    // No nearest word here: "laden" is nearer to "unladen" than to what was meant.
+    if (std::find(load_states.begin(), load_states.end(), *state) == load_states.end())
+        return table.complain("state", "`state` of " + table.words() + " is \"" + *state + "\"",
+                              "write " + quoted_choice(load_states));
+    check.state = *state;
     if (!study.ground_in(check.state))
         table.complain("state",
                        "the study does not say where the ground is at " + check.state + " load",
@@ -195,6 +232,8 @@ void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
             check_options(table, study.tables[*rules], *rule, options);
         for (const Reference& option : options)
             check.options.push_back(option.name);
+        if (rules && rule)
+            check_lamp_categories(table, study.tables[*rules], study, check);
         finish_section(table, "check");
         study.checks.push_back(std::move(check));
     }

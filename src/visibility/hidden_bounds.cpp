@@ -44,18 +44,18 @@ HiddenBounds hidden_by_others(const LitLook& look, const HiddenCornersOf& hidden
         if (!look.faces(cell))
             continue;
         const std::uint8_t mark = marks.empty() ? 0 : marks[c];
+        const double area = look.projected_mm2(cell);
+        if (hides(cell, hidden.all, mark != 0) == Hides::in_part)
+            sum.rim_mm += rim_mm(look, cell, hidden, area);
         const Hides others = hides(cell, hidden.others, (mark & marked_by_others) != 0);
         if (others == Hides::nowhere)
             continue;
         const Hides approved = hides(cell, hidden.approved, (mark & marked_by_approved) != 0);
         if (approved == Hides::wholly)
             continue;
-        const double area = look.projected_mm2(cell);
         sum.high_mm2 += area;
         if (others == Hides::wholly && approved == Hides::nowhere)
             sum.low_mm2 += area;
-        if (others == Hides::in_part)
-            sum.rim_mm += rim_mm(look, cell, hidden, area);
     }
     return sum;
 }

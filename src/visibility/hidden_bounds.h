@@ -8,7 +8,7 @@ namespace glim {
 struct HiddenBounds {
     double low_mm2 = 0; ///< in the view plane
     double high_mm2 = 0;
-    double rim_mm = 0; ///< of the shadows that such things throw, in the view plane
+    double rim_mm = 0; ///< of all shadows, the lamp's own too, in the view plane
 };
 
 /// Corners hidden at all, by the approved, by the others; `rim` belongs to the first.

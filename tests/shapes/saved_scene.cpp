@@ -59,7 +59,7 @@ std::string names_of(const RandomScene& scene, BodyPart part)
 std::string study_of_files(const RandomScene& scene, const std::string& title)
 {
     std::string text = "format = 1\ntitle = \"" + title +
-                       "\"\n\n[vehicle]\nforward = \"+x\"\nup = \"+z\"\nmodelled_side = \"left\"\n"
+                       "\"\n\n[vehicle]\nforward = \"+x\"\nup = \"+z\"\nmodelled_side = \"both\"\n"
                        "\n[ground.design]\nheight = -800\n"
                        "\n[[mesh]]\nname = \"scene\"\nfile = \"scene.obj\"\nunit = \"mm\"\n"
                        "up = \"+z\"\nforward = \"+x\"\n";
