@@ -56,6 +56,7 @@ std::string verdict_row(const CheckFindings& check, const RowFindings& row,
 {
     Cells cells{check.name,
                 std::string(key_of(check.outcome)),
+                std::string(key_of(check.because)),
                 row.row.id,
                 label_of(look),
                 std::string(key_of(verdict.outcome)),
@@ -90,7 +91,8 @@ std::string row_rows(const Findings& findings, const CheckFindings& check, std::
 std::string verdicts_csv(const Findings& findings)
 {
     std::string csv =
-        "check,check_outcome,row,lamp,outcome,because,decides,needed_mm2,least_visible_mm2,"
+        "check,check_outcome,check_because,row,lamp,outcome,because,decides,needed_mm2,least_"
+        "visible_mm2,"
         "margin_mm2,hidden_mm2,worst_h_deg,worst_v_deg,expected_error_mm2,mesh_error_mm2,exact,"
         "directions_met,directions,"
         "solid_angle_met_sr,solid_angle_sr,measured,follows,relaxed,answered_by,provenance,source,"
