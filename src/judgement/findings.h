@@ -172,6 +172,7 @@ struct RowFindings {
     RuleRow row;                         ///< the figures and where they come from
     std::vector<LampVerdict> lamps;      ///< in the check's order, twins after their lamps
     std::optional<LampVerdict> together; ///< where the row lets lamps answer together
+    bool not_chosen = false; ///< the maker chose another way: shown, but the answer does not ask it
 };
 
 /// Which figure decided.

@@ -8,6 +8,7 @@
 #include "judgement/see.h"
 #include "judgement/verdict.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace glim {
@@ -45,11 +46,32 @@ public:
         check.rows.reserve(asked.rows.size());
         for (const AskedRow& row : asked.rows)
             check.rows.push_back(findings_of(row));
+        for (RowFindings& row : check.rows)
+            row.not_chosen = is_not_chosen(asked, row.row.id);
         answer_from_rows(check, {*asked.table, study_.vehicle, asked.lamps.consulted}, looks_);
         return check;
     }
 
 private:
+    /// Whether the row stands only below ways that the maker did not choose.
+    static bool is_not_chosen(const AskedCheck& asked, const std::string& row)
+    {
+        const auto& options = asked.check->options;
+        const auto below = [&](const std::string& part) {
+            const auto rows = rows_under(*asked.table, part);
+            return std::any_of(rows.begin(), rows.end(),
+                               [&](const RuleRow* r) { return r->id == row; });
+        };
+        for (const Rule* rule : rules_under(*asked.table, asked.check->rule)) {
+            const auto chosen = std::find_first_of(rule->parts.begin(), rule->parts.end(),
+                                                   options.begin(), options.end());
+            if (rule->combine == Combine::choose_one && chosen != rule->parts.end() &&
+                !below(*chosen) && std::any_of(rule->parts.begin(), rule->parts.end(), below))
+                return true;
+        }
+        return false;
+    }
+
     RowFindings findings_of(const AskedRow& row) const
     {
         RowFindings findings{.row = *row.row, .lamps = {}, .together = {}};

@@ -200,7 +200,7 @@ std::string needed_words(const RowFindings& row)
     const auto* least = std::get_if<LeastArea>(&row.row.criterion);
     return row.row.id + ": " +
            (least ? area_words(least->area) + " needed" : criterion_words(row.row.criterion)) +
-           (together ? " together" : "");
+           (together ? " together" : "") + (row.not_chosen ? "; not chosen" : "");
 }
 
 /// Every row and lamp in a line each, where there is more than the one that decided.

@@ -164,6 +164,7 @@ Json row_findings_json(const Findings& findings, const RowFindings& row)
     Json::Array lamps;
     for (const LampVerdict& verdict : row.lamps)
         lamps.push_back(lamp_json(findings, row.row, verdict));
+    json.emplace_back("not_chosen", row.not_chosen);
     json.emplace_back("lamps", std::move(lamps));
     json.emplace_back("together",
                       row.together ? lamp_json(findings, row.row, *row.together) : Json());

@@ -84,7 +84,10 @@ TEST_CASE("a choice that is not declared stays undecided, though one way passes"
     CHECK(verdict(open, 0).outcome == Outcome::met); // both ways are shown
     CHECK(verdict(open, 1).outcome == Outcome::not_met);
     study.checks.front().options = {"easy"};
-    CHECK(answer(check_study(study)).outcome == Outcome::met);
+    const Findings chosen = check_study(study);
+    CHECK(answer(chosen).outcome == Outcome::met);
+    CHECK(!answer(chosen).rows[0].not_chosen);
+    CHECK(answer(chosen).rows[1].not_chosen);
     study.checks.front().options = {"hard"};
     CHECK(answer(check_study(study)).outcome == Outcome::not_met);
 }
