@@ -22,8 +22,8 @@ struct SeenArea {
     /// Of cells whose corners are alike and across which a shadow's rim may run all the same; known
     /// only if `certified`. They are inside [low, high].
     Area missed = {};
-    /// Of the shadows' rims on the lit face, whoever throws them, in the view plane. An estimate: to
-    /// about a cell's side at its ends.
+    /// Of the shadows' rims on the lit face, whoever throws them, in the view plane. An estimate:
+    /// to about a cell's side at its ends.
     Length rim = {};
     Length outline = {}; ///< of the lit face, in the view plane: see LitOutline
     /// Whether contours prove the bounds. (Of a lamp that shows nothing there is nothing to prove,

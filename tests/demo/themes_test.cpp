@@ -95,8 +95,7 @@ Findings without_obstacle(const std::string& letter)
     return check_study(study);
 }
 
-TEST_CASE("theme A under the rule of no obstacle: the nose hides a part, so proof is due",
-          "[demo]")
+TEST_CASE("theme A under the rule of no obstacle: the nose hides a part, so proof is due", "[demo]")
 {
     const Findings found = without_obstacle("a");
     const CheckFindings& check = found.checks.front();
