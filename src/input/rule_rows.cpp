@@ -1,5 +1,6 @@
 #include "input/rule_rows.h"
 
+#include "input/load_states.h"
 #include "input/rule_conditions.h"
 #include "input/rule_criteria.h"
 #include "input/rule_fields.h"
@@ -21,8 +22,6 @@ constexpr std::array positive_words = {
     PositiveWord{PositiveH::outboard, "outboard"},
     PositiveWord{PositiveH::inboard, "inboard"},
 };
-
-const std::vector<std::string> load_states = {"unladen", "curb", "design"};
 
 Citation read_citation(TableReader& table)
 {

@@ -1,5 +1,6 @@
 #include "input/study_checks.h"
 
+#include "input/load_states.h"
 #include "input/shipped_tables.h"
 #include "input/study_section.h"
 #include "model/nearest_word.h"
@@ -34,8 +35,6 @@ std::optional<std::size_t> table_place(TableReader& table, TablePlaces& places, 
     }
     return places[key];
 }
-
-const std::vector<std::string> load_states = {"unladen", "curb", "design"};
 
 /// What a row or a rule needs to know of the vehicle or of a lamp.
 bool asks_for(Measured quantity, const std::vector<Condition>& when)

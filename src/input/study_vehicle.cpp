@@ -1,6 +1,7 @@
 #include "input/study_vehicle.h"
 
 #include "input/axis_words.h"
+#include "input/load_states.h"
 #include "input/study_section.h"
 #include "units/trig.h"
 
@@ -14,8 +15,6 @@ namespace {
 
 /// A ground that is steeper than this is a slip of the pen, and no state of load.
 constexpr Angle most_ground_tilt = degrees(10);
-
-const std::vector<std::string> load_states = {"unladen", "curb", "design"};
 
 struct ModelledSideWord {
     Side side; ///< median: the whole body

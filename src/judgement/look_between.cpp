@@ -147,20 +147,18 @@ private:
     Angle finest_;
 };
 
-bool before(const Bearing& a, const Bearing& b) { return a.v != b.v ? a.v < b.v : a.h < b.h; }
-
 std::vector<Bearing> most_doubtful(std::vector<Corner> open)
 {
     std::sort(open.begin(), open.end(), [](const Corner& a, const Corner& b) {
         const Area worst_a = a.visible - a.error, worst_b = b.visible - b.error;
-        return worst_a != worst_b ? worst_a < worst_b : before(a.toward, b.toward);
+        return worst_a != worst_b ? worst_a < worst_b : by_v_then_h(a.toward, b.toward);
     });
     std::vector<Bearing> toward;
     for (const Corner& corner : open)
         if (toward.size() < most_open &&
             std::find(toward.begin(), toward.end(), corner.toward) == toward.end())
             toward.push_back(corner.toward);
-    std::sort(toward.begin(), toward.end(), before);
+    std::sort(toward.begin(), toward.end(), by_v_then_h);
     return toward;
 }
 

@@ -12,8 +12,6 @@ namespace {
 /// Where samples are held against contours by default.
 constexpr Angle coarse_step = degrees(5);
 
-bool before(const Bearing& a, const Bearing& b) { return a.v != b.v ? a.v < b.v : a.h < b.h; }
-
 class Planner {
 public:
     Planner(const Study& study, const PreparedScene& scene, Angle step)
@@ -154,7 +152,7 @@ private:
             toward.insert(toward.end(), grids.back().nodes.begin(), grids.back().nodes.end());
         });
         for (LampLook& look : plan_.looks) {
-            std::sort(look.toward.begin(), look.toward.end(), before);
+            std::sort(look.toward.begin(), look.toward.end(), by_v_then_h);
             look.toward.erase(std::unique(look.toward.begin(), look.toward.end()),
                               look.toward.end());
             plan_.certify.emplace_back(look.toward.size());
@@ -174,7 +172,8 @@ private:
     {
         std::vector<std::size_t> places;
         for (const Bearing& b : nodes) {
-            const auto found = std::lower_bound(look.toward.begin(), look.toward.end(), b, before);
+            const auto found =
+                std::lower_bound(look.toward.begin(), look.toward.end(), b, by_v_then_h);
             if (found != look.toward.end() && *found == b)
                 places.push_back(static_cast<std::size_t>(found - look.toward.begin()));
         }
@@ -235,5 +234,7 @@ bool must_be_certified(const RuleRow& row)
     const auto* least = std::get_if<LeastArea>(&row.criterion);
     return !least || least->proof_if_hidden;
 }
+
+bool by_v_then_h(const Bearing& a, const Bearing& b) { return a.v != b.v ? a.v < b.v : a.h < b.h; }
 
 } // namespace glim

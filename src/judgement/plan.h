@@ -49,6 +49,9 @@ struct Plan {
 Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std::size_t> checks,
              Angle step);
 
+/// The order of a look's directions: by V, then H.
+bool by_v_then_h(const Bearing& a, const Bearing& b);
+
 /// Whether the row is judged by looking in directions (light is not looked at yet: photometric data
 /// cannot be given).
 bool looks_in_directions(const RuleRow& row);

@@ -1,7 +1,7 @@
 #include "geometry/inset.h"
 
+#include "geometry/cell_plate.h"
 #include "geometry/placement.h"
-#include "geometry/weld.h"
 #include "units/trig.h"
 
 #include <catch2/catch.hpp>
@@ -9,26 +9,11 @@
 #include <cmath>
 
 using namespace glim;
+using glim::test::plate;
 
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
-
-/// At x = 0, facing -x: 100 mm wide in y, 50 mm high in z, cut into `columns` x `rows` cells of two
-/// triangles.
-TriangleMesh plate(int columns, int rows)
-{
-    TriangleMesh mesh;
-    for (int i = 0; i < columns; ++i)
-        for (int k = 0; k < rows; ++k) {
-            const auto first = static_cast<std::uint32_t>(mesh.points.size());
-            for (const auto& [di, dk] : {std::pair(0, 0), {1, 0}, {1, 1}, {0, 1}})
-                mesh.points.emplace_back(0, 100.0 * (i + di) / columns, 50.0 * (k + dk) / rows);
-            mesh.facets.push_back({first, first + 2, first + 1});
-            mesh.facets.push_back({first, first + 3, first + 2});
-        }
-    return welded(mesh);
-}
 
 double area(const TriangleMesh& mesh) { return in_mm2(area_of(mesh)); }
 

@@ -1,7 +1,7 @@
 #include "geometry/trim.h"
 
+#include "geometry/cell_plate.h"
 #include "geometry/placement.h"
-#include "geometry/weld.h"
 #include "units/trig.h"
 
 #include <catch2/catch.hpp>
@@ -9,25 +9,11 @@
 #include <algorithm>
 
 using namespace glim;
+using glim::test::plate;
 
 namespace {
 
 const Direction forward = -Direction::x();
-
-/// At x = 0, facing -x, from (0, 0) to (100, 50) in y and z, in `columns` x `rows` cells.
-TriangleMesh plate(int columns = 6, int rows = 5)
-{
-    TriangleMesh mesh;
-    for (int i = 0; i < columns; ++i)
-        for (int k = 0; k < rows; ++k) {
-            const auto first = static_cast<std::uint32_t>(mesh.points.size());
-            for (const auto& [di, dk] : {std::pair(0, 0), {1, 0}, {1, 1}, {0, 1}})
-                mesh.points.emplace_back(0, 100.0 * (i + di) / columns, 50.0 * (k + dk) / rows);
-            mesh.facets.push_back({first, first + 2, first + 1});
-            mesh.facets.push_back({first, first + 3, first + 2});
-        }
-    return welded(mesh);
-}
 
 Trim with_curve(std::vector<Point> curve)
 {
