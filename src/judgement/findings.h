@@ -12,7 +12,8 @@ namespace glim {
 
 /// One lamp, looked at in every direction that any row asks of it.
 struct LampLook {
-    std::string name; ///< the lamp's, or "a + b" for lamps taken together
+    std::string name;                    ///< the lamp's, or "a + b" for lamps taken together
+    std::vector<LampStanding> standings; ///< these lamps; their areas add up
     LampFunction function = LampFunction::front_indicator;
     Side side = Side::left;     ///< where it stands; for a twin, the other side
     bool twin = false;          ///< the mirror image of the drawn lamp

@@ -52,6 +52,7 @@ LampLook new_look(const Study& study, const PreparedScene& scene,
     const GroundState& ground = ground_for(study, state);
     LampLook look;
     look.name = names_of(study, lamps);
+    look.standings = lamps;
     look.function = lamp.function;
     look.surface_basis = lamp.surface_basis;
     look.side = first.twin ? other(lamp.side) : lamp.side;

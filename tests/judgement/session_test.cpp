@@ -181,7 +181,11 @@ TEST_CASE("a union adds the areas of lamps of one axis, and only there", "[judge
     CHECK(f.checks.front().outcome == Outcome::met);
     CHECK(f.checks.front().deciding->together);
     CHECK(in_mm2(f.checks.front().deciding_verdict().least_visible) == Approx(3200));
-    CHECK(f.looks[f.checks.front().deciding_verdict().look].name == "indicator + second");
+    const LampLook& both = f.looks[f.checks.front().deciding_verdict().look];
+    CHECK(both.name == "indicator + second");
+    REQUIRE(both.standings.size() == 2);
+    CHECK(study.lamps[both.standings[0].lamp].name == "indicator");
+    CHECK(study.lamps[both.standings[1].lamp].name == "second");
 
     Study turned_axis = study;
     turned_axis.lamps[LampId{1}].axis = Direction::along({1, 0.2, 0});
@@ -302,6 +306,8 @@ TEST_CASE("a twin is looked at where something exists on one side only", "[judge
     CHECK(f.checks.front().rows.front().lamps[0].outcome == Outcome::met);
     CHECK(f.checks.front().rows.front().lamps[1].outcome == Outcome::not_met);
     CHECK(f.checks.front().outcome == Outcome::not_met); // each side must have its answer
+    for (const LampVerdict& v : f.checks.front().rows.front().lamps)
+        CHECK(f.looks[v.look].standings.front().twin == f.looks[v.look].twin);
 
     study.surfaces[SurfaceId{1}].mirror = MirrorRule::yes;
     const Findings alike = check_study(asking(study, {row}));
