@@ -19,6 +19,7 @@ public:
     Session& operator=(const Session&) = delete;
 
     const Study& study() const { return study_; }
+    const PreparedScene& scene() const { return scene_; }
     std::vector<std::size_t> all_checks() const;
 
     void replace(SurfaceId surface, TriangleMesh mesh); ///< vehicle frame, mm
