@@ -1,5 +1,6 @@
 #include "input/read_mesh.h"
 
+#include "input/file_digest.h"
 #include "input/foreign_file.h"
 #include "input/mesh_formats.h"
 #include "input/text_file.h"
@@ -8,6 +9,7 @@
 #include "model/nearest_word.h"
 
 #include <algorithm>
+#include <future>
 
 namespace glim {
 
@@ -119,7 +121,13 @@ MeshFile read_mesh(const std::filesystem::path& file, const std::string& name_fo
 {
     const std::string bytes = bytes_of(file, name_for_messages);
     refuse_foreign(bytes, name_for_messages);
-    return format_of(file, bytes, name_for_messages).read(bytes, name_for_messages);
+    const MeshFormat& format = format_of(file, bytes, name_for_messages);
+    // Beside the reading, which takes longer: the digest of a large mesh is not waited for.
+    std::future<FileIdentity> identity =
+        std::async(std::launch::async, [&] { return identity_of(bytes); });
+    MeshFile mesh = format.read(bytes, name_for_messages);
+    mesh.is = identity.get();
+    return mesh;
 }
 
 } // namespace glim

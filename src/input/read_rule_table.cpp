@@ -1,5 +1,6 @@
 #include "input/read_rule_table.h"
 
+#include "input/file_digest.h"
 #include "input/rule_parts.h"
 #include "input/rule_rows.h"
 #include "input/text_file.h"
@@ -45,6 +46,7 @@ RuleTable parse_rule_table(std::string_view text, const std::string& file, const
     check_format(top);
     RuleTable table;
     table.name = name;
+    table.source = {FileUse::table, file, identity_of(text)};
     top.demand("regulation", "name the regulation, or say whose own rules these are");
     table.regulation = top.text("regulation").value_or("");
     table.edition = top.text("edition").value_or("");

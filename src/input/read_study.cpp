@@ -12,6 +12,8 @@
 #include "input/text_file.h"
 #include "input/trim_lit_faces.h"
 
+#include <algorithm>
+
 namespace glim {
 
 namespace {
@@ -115,6 +117,38 @@ void warn_of_repeated_lit_facets(const std::vector<SurfaceDraft>& drafts, Study&
     }
 }
 
+void keep_file(SourceFile file, Study& study)
+{
+    if (std::find(study.files.begin(), study.files.end(), file) == study.files.end())
+        study.files.push_back(std::move(file));
+}
+
+/// Its name counted from the study's folder, as results tell it.
+void keep_opened_file(SourceFile file, Study& study)
+{
+    const std::filesystem::path home = std::filesystem::path(study.file).parent_path();
+    file.file = std::filesystem::path(file.file).lexically_proximate(home).generic_string();
+    keep_file(std::move(file), study);
+}
+
+void keep_files(const std::vector<LampDraft>& lamps, Study& study)
+{
+    for (const MeshSource& mesh : study.meshes)
+        keep_file({FileUse::mesh, mesh.file, mesh.is}, study);
+    for (const LampDraft& lamp : lamps)
+        if (lamp.trim_file)
+            keep_opened_file(*lamp.trim_file, study);
+}
+
+void keep_tables(Study& study)
+{
+    for (const RuleTable& table : study.tables)
+        if (table.source.use == FileUse::shipped_table)
+            keep_file(table.source, study);
+        else
+            keep_opened_file(table.source, study);
+}
+
 void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBook& lamp_names,
                  Study& study)
 {
@@ -131,6 +165,7 @@ void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBo
     }
     for (const MeshDraft& mesh : meshes)
         study.meshes.push_back(mesh.source);
+    keep_files(lamps, study);
     keep_lamps(lamps, study);
     keep_surfaces(surfaces, meshes, lamp_names, complaints, study);
     warn_of_idle_lenses(surfaces, study);
@@ -143,12 +178,14 @@ void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBo
 
 Study read_study(const std::filesystem::path& file)
 {
-    const TomlTable toml = read_study_table(file);
+    const StudyText text = read_study_text(file);
     Complaints complaints;
-    TableReader top(toml, "the study", complaints);
+    TableReader top(text.table, "the study", complaints);
 
     Study study;
     study.file = file.string();
+    for (const SourceFile& written_in : text.files)
+        keep_opened_file(written_in, study);
     read_heading(top, study);
     const std::optional<Vehicle> vehicle = read_vehicle(top);
     study.vehicle = vehicle.value_or(Vehicle{});
@@ -156,6 +193,7 @@ Study read_study(const std::filesystem::path& file)
     NameBook lamp_names("lamp");
     read_bodies(top, vehicle, lamp_names, study);
     read_checks(top, vehicle, lamp_names, study);
+    keep_tables(study);
     study.sampling = read_sampling(top);
     finish_section(top, "");
 

@@ -1,5 +1,6 @@
 #include "input/read_trim.h"
 
+#include "input/file_digest.h"
 #include "input/read_box.h"
 #include "input/read_curve.h"
 #include "input/study_section.h"
@@ -19,17 +20,18 @@ std::optional<Length> read_inset(TableReader& trim)
     return std::nullopt;
 }
 
-std::vector<Point> curve_in_file(TableReader& trim)
+void read_curve_file(TableReader& trim, TrimDraft& draft)
 {
     const std::optional<std::string> file = trim.text("curve");
     if (!file)
-        return {};
+        return;
     const std::filesystem::path path = trim.folder_of("curve") / *file;
     try {
-        return read_curve(read_text_file(path, trim.place_of("curve")), path.string());
+        const std::string text = read_text_file(path, trim.place_of("curve"));
+        draft.curve_file = SourceFile{FileUse::curve, path.string(), identity_of(text)};
+        draft.trim.curve = read_curve(text, path.string());
     } catch (const InputError& error) {
         trim.complaints().add(error);
-        return {};
     }
 }
 
@@ -55,21 +57,25 @@ std::vector<Point> curve_in_list(TableReader& trim)
 
 } // namespace
 
-std::optional<Trim> read_trim(TableReader& lamp)
+std::optional<TrimDraft> read_trim(TableReader& lamp)
 {
     std::optional<TableReader> table = lamp.table("trim", "`trim` of " + lamp.words());
     if (!table)
         return std::nullopt;
     const std::size_t complaints_before = lamp.complaints().size();
-    Trim trim;
+    TrimDraft draft;
+    Trim& trim = draft.trim;
     trim.inset = read_inset(*table);
-    trim.curve = table->holds_text("curve") ? curve_in_file(*table) : curve_in_list(*table);
+    if (table->holds_text("curve"))
+        read_curve_file(*table, draft);
+    else
+        trim.curve = curve_in_list(*table);
     trim.box = read_box(*table, "lamp.trim.box");
     finish_section(*table, "lamp.trim");
     if (lamp.complaints().size() > complaints_before)
         return std::nullopt;
     if (trim.inset || !trim.curve.empty() || trim.box)
-        return trim;
+        return draft;
     lamp.complain("trim", table->words() + " cuts nothing",
                   "write `inset`, `curve` or `box` in it");
     return std::nullopt;

@@ -24,9 +24,14 @@ RuleTable find_rule_table(const std::string& name, const std::filesystem::path& 
     std::error_code trouble;
     if (is_path || std::filesystem::exists(beside, trouble))
         return parse_rule_table(read_text_file(beside, asked_at), beside.string(), name);
-    for (const ShippedTable& table : shipped_tables())
-        if (table.name == name)
-            return parse_rule_table(table.text, name + ".toml (shipped)", name);
+    for (const ShippedTable& shipped : shipped_tables()) {
+        if (shipped.name != name)
+            continue;
+        RuleTable table = parse_rule_table(shipped.text, name + ".toml (shipped)", name);
+        table.source.use = FileUse::shipped_table;
+        table.source.file = name + ".toml";
+        return table;
+    }
     const Place at = asked_at.file.empty() ? Place{name, 0, 0, {}} : asked_at;
     std::string remedy = did_you_mean(name, shipped_table_names());
     if (!nearest_word(name, shipped_table_names()))

@@ -113,7 +113,10 @@ LampDraft read_one(TableReader& table, const Vehicle& vehicle,
             table.row_of("surface_basis", surface_basis_words, &SurfaceBasisWord::key))
         draft.lamp.surface_basis = row->basis;
     draft.trim_place = table.place_of("trim");
-    draft.lamp.trim = read_trim(table);
+    if (std::optional<TrimDraft> trim = read_trim(table)) {
+        draft.lamp.trim = std::move(trim->trim);
+        draft.trim_file = std::move(trim->curve_file);
+    }
     finish_section(table, "lamp");
     return draft;
 }

@@ -10,6 +10,7 @@ struct LampDraft {
     Place place;
     Place side_place;
     Place trim_place;
+    std::optional<SourceFile> trim_file = {}; ///< named as it was opened
     bool function_known = true; ///< false after a complaint, and then nothing is built on it
     bool side_known = true;     ///< likewise
 };

@@ -92,6 +92,7 @@ MeshDraft read_one(TableReader& table, const std::optional<Vehicle>& vehicle,
     if (!file || !unit || !axes || !vehicle)
         return draft;
     draft.source.file = file_from(home, table.folder_of("file"), *path);
+    draft.source.is = file->is;
     draft.source.unit = unit->word;
     draft.source.up = axes->up_word;
     draft.source.forward = axes->forward_word;

@@ -1,5 +1,6 @@
 #include "input/study_overlay.h"
 
+#include "input/file_digest.h"
 #include "input/text_file.h"
 #include "model/nearest_word.h"
 
@@ -162,24 +163,29 @@ std::filesystem::path true_path(const std::filesystem::path& file)
 
 /// `above` are the studies that stand on this one, and `asked_at` is where the last of them says
 /// so.
-TomlTable read_on(const std::filesystem::path& file, const Place& asked_at,
+StudyText read_on(const std::filesystem::path& file, const Place& asked_at,
                   std::vector<std::filesystem::path> above)
 {
-    TomlTable study = parse_toml(read_text_file(file, asked_at), file.string());
+    const std::string text = read_text_file(file, asked_at);
+    const SourceFile source{above.empty() ? FileUse::study : FileUse::base, file.string(),
+                            identity_of(text)};
+    TomlTable study = parse_toml(text, file.string());
     const TomlEntry* const base = study.find("base");
     const std::string name(text_of(study, "base"));
     if (!base || name.empty())
-        return study;
+        return {std::move(study), {source}};
     above.push_back(true_path(file));
     const std::filesystem::path below = file.parent_path() / name;
     if (std::find(above.begin(), above.end(), true_path(below)) != above.end())
         refuse(base->value.place, "the base `" + name + "` leads back to a study that stands on it",
                "take `base` away from one of the studies of this circle");
-    return laid_over(read_on(below, base->value.place, above), study);
+    StudyText lower = read_on(below, base->value.place, above);
+    lower.files.insert(lower.files.begin(), source);
+    return {laid_over(std::move(lower.table), study), std::move(lower.files)};
 }
 
 } // namespace
 
-TomlTable read_study_table(const std::filesystem::path& file) { return read_on(file, {}, {}); }
+StudyText read_study_text(const std::filesystem::path& file) { return read_on(file, {}, {}); }
 
 } // namespace glim

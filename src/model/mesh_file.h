@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/triangle_mesh.h"
+#include "model/source_file.h"
 
 #include <string>
 
@@ -26,7 +27,8 @@ struct MeshFile {
     std::size_t crossed_polygons = 0;
     /// Free-form surfaces (OBJ), which are not read: what they would hide is missing.
     std::size_t curved_surfaces = 0;
-    int decimals = 0; ///< significant digits of the coordinates, at most (7 for binary floats)
+    int decimals = 0;     ///< significant digits of the coordinates, at most (7 for binary floats)
+    FileIdentity is = {}; ///< of the file; empty where a reader was given bytes alone
 };
 
 } // namespace glim

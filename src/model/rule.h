@@ -2,6 +2,7 @@
 
 #include "geometry/field.h"
 #include "model/criterion.h"
+#include "model/source_file.h"
 
 #include <string>
 #include <vector>
@@ -111,6 +112,7 @@ struct RuleTable {
     std::string title;   ///< what it holds, for people; may be empty
     std::vector<RuleRow> rows;
     std::vector<Rule> rules;
+    SourceFile source = {}; ///< where its text was read
 
     const RuleRow* row(std::string_view id) const;
     const Rule* rule(std::string_view id) const;

@@ -44,6 +44,7 @@ struct MeshSource {
     std::string forward;
     MeshHealth health;
     Chord chord = {};
+    FileIdentity is = {};
 };
 
 /// One question: do these lamps meet this rule?
@@ -69,6 +70,8 @@ struct Study {
     std::vector<Check> checks;
     Sampling sampling;
     std::vector<Warning> warnings;
+    /// Everything that was read for it, itself first; each once.
+    std::vector<SourceFile> files;
 
     /// None where the study does not tell where the ground is in that state.
     const GroundState* ground_in(std::string_view state) const;

@@ -102,4 +102,11 @@ std::string_view words_of(SurfaceBasis basis)
     return row_of(surface_basis_words, &SurfaceBasisWord::basis, basis).words;
 }
 
+std::string_view key_of(FileUse use) { return row_of(file_use_words, &FileUseWord::use, use).key; }
+
+std::string_view words_of(FileUse use)
+{
+    return row_of(file_use_words, &FileUseWord::use, use).words;
+}
+
 } // namespace glim

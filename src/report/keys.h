@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/rule_words.h"
+#include "model/source_file.h"
 
 #include <string_view>
 
@@ -26,5 +27,7 @@ std::string_view key_of(LampFunction function);
 std::string_view words_of(LampFunction function);
 std::string_view key_of(SurfaceBasis basis);
 std::string_view words_of(SurfaceBasis basis);
+std::string_view key_of(FileUse use);
+std::string_view words_of(FileUse use);
 
 } // namespace glim

@@ -2,6 +2,7 @@
 
 #include "model/rule.h"
 #include "report/health_json.h"
+#include "report/keys.h"
 #include "report/look_json.h"
 #include "report/verdict_json.h"
 
@@ -35,7 +36,20 @@ Json meshes_json(const std::vector<MeshSource>& meshes)
                                    {"unit", m.unit},
                                    {"up", m.up},
                                    {"forward", m.forward},
+                                   {"chord_mm", in_mm(m.chord.error)},
+                                   {"chord_estimated", m.chord.estimated},
                                    {"health", health_json(m.health)}});
+    return all;
+}
+
+Json files_json(const std::vector<SourceFile>& files)
+{
+    Json::Array all;
+    for (const SourceFile& f : files)
+        all.push_back(Json::Object{{"file", f.file},
+                                   {"use", key_of(f.use)},
+                                   {"bytes", f.is.bytes},
+                                   {"sha256", f.is.sha256}});
     return all;
 }
 
@@ -69,7 +83,8 @@ Json result_json(const Findings& findings, const RunFacts& facts)
         {"checks", std::move(checks)},
         {"lamps", std::move(lamps)},
         {"warnings", warnings_json(facts.warnings)},
-        {"meshes", meshes_json(facts.meshes)}};
+        {"meshes", meshes_json(facts.meshes)},
+        {"files", files_json(facts.files)}};
 }
 
 } // namespace glim

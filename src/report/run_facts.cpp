@@ -26,6 +26,7 @@ RunFacts run_facts(const Study& study, std::string program_version, std::string 
     for (const GroundState& ground : study.grounds)
         facts.ground_states.push_back(ground.state);
     facts.meshes = study.meshes;
+    facts.files = study.files;
     for (const Warning& warning : study.warnings)
         facts.warnings.push_back(as_seen_from(file.parent_path(), warning));
     return facts;

@@ -15,6 +15,7 @@ struct RunFacts {
     std::string study;   ///< the study's file name, without its folder
     std::vector<std::string> ground_states; ///< of load, for which the study knows the ground
     std::vector<MeshSource> meshes;
+    std::vector<SourceFile> files; ///< everything that was read, with its digest
     std::vector<Warning> warnings; ///< places counted from the study's folder
 };
 

@@ -27,6 +27,7 @@ const std::vector<Door> doors = {
     {"OpenMesh", {"OpenMesh/"}, {"input/read_mesh_openmesh", "remedy/refine_surface"}},
     {"OpenCASCADE", {"opencascade/"}, {"input/read_mesh_step"}},
     {"toml++", {"toml++/"}, {"input/toml_table"}},
+    {"Nettle", {"nettle/"}, {"input/file_digest"}},
     {"libpng", {"png", "libpng"}, {"input/grey_map"}},
     {"nlohmann-json", {"nlohmann/"}, {"report/json"}},
     {"Cairo and Pango", {"cairo", "pango"}, {"report/canvas"}},

@@ -176,6 +176,8 @@ RunFacts made_facts()
     mesh.health.facets = 12;
     mesh.health.points = 8;
     facts.meshes.push_back(mesh);
+    facts.files = {{FileUse::study, "made.toml", {310, std::string(64, 'a')}},
+                   {FileUse::mesh, "corner.obj", {4096, std::string(64, 'b')}}};
     const Place place{"made.toml", 3, 1, std::nullopt};
     facts.warnings.push_back({place, "something is odd", "look at it"});
     return facts;

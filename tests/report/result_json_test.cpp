@@ -94,6 +94,11 @@ TEST_CASE("results carry the caution, the command, meshes and warnings", "[repor
     CHECK(json["study"] == "made.toml");
     CHECK(json["meshes"][0]["health"]["facets"] == 12);
     CHECK(json["warnings"][0]["place"] == "made.toml:3:1");
+    REQUIRE(json["files"].size() == 2);
+    CHECK(json["files"][1]["file"] == "corner.obj");
+    CHECK(json["files"][1]["use"] == "mesh");
+    CHECK(json["files"][1]["bytes"] == 4096);
+    CHECK(json["files"][1]["sha256"] == std::string(64, 'b'));
 }
 
 namespace {
@@ -117,6 +122,8 @@ TEST_CASE("the schema knows every word that the results may use", "[report]")
     CHECK(types["because"]["enum"] == words_of_column(because_words, &BecauseWord::key));
     CHECK(types["provenance"]["enum"] == words_of_column(provenance_words, &ProvenanceWord::key));
     CHECK(types["function"]["enum"] == words_of_column(function_words, &FunctionWord::key));
+    CHECK(types["file"]["properties"]["use"]["enum"] ==
+          words_of_column(file_use_words, &FileUseWord::key));
     CHECK(types["axis"]["enum"] == words_of_column(axis_words, &AxisWord::word));
     CHECK(types["row"]["properties"]["answered_by"]["enum"] ==
           words_of_column(answered_by_words, &AnsweredByWord::key));
