@@ -145,6 +145,15 @@ TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
     return each_facet_once(lit);
 }
 
+std::vector<PlacedMesh> PreparedScene::meshes_of(const std::vector<Standing>& standings) const
+{
+    std::vector<PlacedMesh> meshes;
+    meshes.reserve(standings.size());
+    for (const Standing& s : standings)
+        meshes.push_back({&mesh_of(s.surface), placement_of(s)});
+    return meshes;
+}
+
 LampView PreparedScene::view_of(const LampStanding& lamp, const Sampling& sampling) const
 {
     const TriangleMesh lit = placed(lit_surface_of(lamp), Placement::shift(-origin_));

@@ -41,6 +41,14 @@ public:
     /// Where a surface stands now: vehicle frame from where it was drawn.
     void place(SurfaceId surface, const Placement& placement);
 
+    /// The scene frame's zero, vehicle frame.
+    const Point& origin() const { return origin_; }
+    /// These surfaces for rays, in this order; scene frame.
+    Caster caster_of(const std::vector<Standing>& standings) const;
+    /// Their meshes and where they stand, in this order; they live as long as the scene stays
+    /// unchanged. Nothing is said of lamps.
+    std::vector<PlacedMesh> meshes_of(const std::vector<Standing>& standings) const;
+
     /// What stands in `LampView::all` for this lamp, in the same order.
     std::vector<Standing> obstacles_of(const LampStanding& lamp) const;
     LampView view_of(const LampStanding& lamp, const Sampling& sampling) const;
@@ -69,7 +77,6 @@ private:
     std::vector<PlacedMesh> placed_obstacles_of(const LampStanding& lamp) const;
     Placement placement_of(const Standing& standing) const; ///< vehicle frame
     Placement scene_placement_of(const Standing& standing) const;
-    Caster caster_of(const std::vector<Standing>& standings) const;
     const TriangleMesh& mesh_of(SurfaceId surface) const;
     void prepare(SurfaceId surface);
 

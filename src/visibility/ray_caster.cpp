@@ -98,15 +98,21 @@ struct alignas(64) Packet {
     int valid[packet];
 };
 
-void fill(Packet& p, const Direction& toward, std::span<const RayStart> starts, std::size_t first,
-          float reach)
+/// What is asked: parallel rays.
+struct Bundle {
+    const Direction& toward;
+    std::span<const RayStart> starts;
+    float reach;
+};
+
+void fill(RTCRay16& rays, int* valid, const Bundle& bundle, std::size_t first)
 {
-    const Eigen::Vector3f d = toward.vector().cast<float>();
-    RTCRay16& rays = p.rays;
+    const Eigen::Vector3f d = bundle.toward.vector().cast<float>();
+    const std::span<const RayStart> starts = bundle.starts;
     for (std::size_t lane = 0; lane < packet; ++lane) {
         const bool live = first + lane < starts.size();
         const RayStart& s = starts[live ? first + lane : first];
-        p.valid[lane] = live ? -1 : 0;
+        valid[lane] = live ? -1 : 0;
         rays.org_x[lane] = s.x;
         rays.org_y[lane] = s.y;
         rays.org_z[lane] = s.z;
@@ -115,7 +121,7 @@ void fill(Packet& p, const Direction& toward, std::span<const RayStart> starts, 
         rays.dir_y[lane] = d.y();
         rays.dir_z[lane] = d.z();
         rays.time[lane] = 0;
-        rays.tfar[lane] = reach;
+        rays.tfar[lane] = bundle.reach;
         rays.mask[lane] = ~0U;
         rays.id[lane] = static_cast<unsigned>(lane);
         rays.flags[lane] = 0;
@@ -185,6 +191,32 @@ std::span<const FacetHit> only_first(const std::vector<FacetHit>& met, float tie
     return met.empty() ? std::span<const FacetHit>() : std::span(&met[first_of(met, tie)], 1);
 }
 
+/// A context that keeps, of facets at one distance, the lowest. The context comes first, as above.
+struct LowestKeeper {
+    RTCIntersectContext context;
+    std::array<NearestHit, packet> best;
+    bool under_instances;
+};
+
+/// Refuses a hit at the distance of the best so far unless it is of a lower part or facet.
+void keep_lowest(const RTCFilterFunctionNArguments* a)
+{
+    auto* keeper = reinterpret_cast<LowestKeeper*>(a->context);
+    for (unsigned i = 0; i < a->N; ++i) {
+        if (a->valid[i] == 0)
+            continue;
+        const NearestHit hit{keeper->under_instances ? RTCHitN_instID(a->hit, a->N, i, 0)
+                                                     : RTCHitN_geomID(a->hit, a->N, i),
+                             RTCHitN_primID(a->hit, a->N, i), RTCRayN_tfar(a->ray, a->N, i)};
+        NearestHit& best = keeper->best[RTCRayN_id(a->ray, a->N, i)];
+        if (best.any() && hit.distance == best.distance &&
+            std::pair(best.part, best.facet) < std::pair(hit.part, hit.facet))
+            a->valid[i] = 0;
+        else
+            best = hit;
+    }
+}
+
 void clear(Met& met)
 {
     for (std::vector<FacetHit>& lane : met)
@@ -252,13 +284,29 @@ Caster Caster::flat(std::span<const TriangleMesh> meshes)
 
 std::size_t Caster::part_count() const { return scene_->part_count; }
 
+Length Caster::extent() const
+{
+    RTCBounds b{};
+    rtcGetSceneBounds(scene_->handle.get(), &b);
+    const Eigen::Vector3f least(b.lower_x, b.lower_y, b.lower_z);
+    const Eigen::Vector3f most(b.upper_x, b.upper_y, b.upper_z);
+    const bool empty = (least.array() > most.array()).any();
+    return millimetres(empty ? 0 : least.cwiseAbs().cwiseMax(most.cwiseAbs()).norm());
+}
+
 std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
                                            std::span<const RayStart> starts) const
+{
+    return occluded(toward, starts, millimetres(scene_->reach));
+}
+
+std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
+                                           std::span<const RayStart> starts, Length reach) const
 {
     std::vector<std::uint8_t> hidden(starts.size());
     Packet p;
     for (std::size_t first = 0; first < starts.size(); first += packet) {
-        fill(p, toward, starts, first, scene_->reach);
+        fill(p.rays, p.valid, {toward, starts, static_cast<float>(in_mm(reach))}, first);
         RTCIntersectContext context;
         rtcInitIntersectContext(&context);
         rtcOccluded16(p.valid, scene_->handle.get(), &context, &p.rays);
@@ -267,6 +315,27 @@ std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
             hidden[first + lane] = p.rays.tfar[lane] < 0 ? 1 : 0;
     }
     return hidden;
+}
+
+std::vector<NearestHit> Caster::nearest_hit(const Direction& toward,
+                                            std::span<const RayStart> starts) const
+{
+    std::vector<NearestHit> nearest(starts.size());
+    RTCRayHit16 p;
+    alignas(64) int valid[packet];
+    for (std::size_t first = 0; first < starts.size(); first += packet) {
+        fill(p.ray, valid, {toward, starts, scene_->reach}, first);
+        std::fill(std::begin(p.hit.geomID), std::end(p.hit.geomID), RTC_INVALID_GEOMETRY_ID);
+        LowestKeeper keeper{.context = {}, .best = {}, .under_instances = scene_->under_instances};
+        rtcInitIntersectContext(&keeper.context);
+        keeper.context.flags = RTC_INTERSECT_CONTEXT_FLAG_COHERENT;
+        keeper.context.filter = keep_lowest;
+        rtcIntersect16(valid, scene_->handle.get(), &keeper.context, &p);
+        const std::size_t live = std::min(packet, starts.size() - first);
+        std::copy_n(keeper.best.begin(), live,
+                    nearest.begin() + static_cast<std::ptrdiff_t>(first));
+    }
+    return nearest;
 }
 
 // Most rays meet a few facets or none, and are done when they have met them all: that is quicker
@@ -283,7 +352,7 @@ FacetHits Caster::first_hit(const Direction& toward, std::span<const RayStart> s
     Packet p;
     Met met;
     for (std::size_t first = 0; first < starts.size(); first += packet) {
-        fill(p, toward, starts, first, scene_->reach);
+        fill(p.rays, p.valid, {toward, starts, scene_->reach}, first);
         clear(met);
         ask(scene_->handle.get(), p, met, enough, scene_->under_instances);
         if (end_at_the_nearest(p, met, enough, tie_mm))
@@ -306,7 +375,7 @@ FacetHits Caster::first_hit_of_every_part(const Direction& toward, std::span<con
     Packet p;
     Met met;
     for (std::size_t first = 0; first < starts.size(); first += packet) {
-        fill(p, toward, starts, first, scene_->reach);
+        fill(p.rays, p.valid, {toward, starts, scene_->reach}, first);
         clear(met);
         ask(scene_->handle.get(), p, met, never_enough, scene_->under_instances);
         const std::size_t live = std::min(packet, starts.size() - first);
