@@ -68,7 +68,16 @@ std::string from_to(Angle least, Angle most, const Sense& sense, const std::stri
     return end(least, !one_side) + " to " + end(most, true);
 }
 
+AxisEnds ends_of(const Sense& sense)
+{
+    return {std::string(sense.negative), std::string(sense.positive)};
+}
+
 } // namespace
+
+AxisEnds ends_of_h(const BearingSpeech& speech) { return ends_of(horizontal(speech)); }
+
+AxisEnds ends_of_v() { return ends_of(vertical); }
 
 std::string bearing_words(const Bearing& b, const BearingSpeech& speech)
 {

@@ -15,6 +15,13 @@ struct BearingSpeech {
     Side side = Side::left;
 };
 
+/// What the two ways along an angle are called, for the ends of an axis.
+struct AxisEnds {
+    std::string negative, positive;
+};
+AxisEnds ends_of_h(const BearingSpeech& speech);
+AxisEnds ends_of_v();
+
 /// "41 deg inboard, 6 deg down"; "straight ahead, level" on the axis.
 std::string bearing_words(const Bearing& b, const BearingSpeech& speech);
 

@@ -1,27 +1,11 @@
 #include "report/colour_ramp.h"
 
+#include "report/lightness.h"
+
 #include <catch2/catch.hpp>
 
-#include <cmath>
-
 using namespace glim;
-
-namespace {
-
-double linear(std::uint8_t code)
-{
-    const double c = code / 255.0;
-    return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-}
-
-/// CIE 1976 L*, from the luminance of sRGB (IEC 61966-2-1): another measure than the ramp's own.
-double lightness(Colour c)
-{
-    const double y = 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
-    return 116 * std::cbrt(y) - 16;
-}
-
-} // namespace
+using glim::test::lightness;
 
 TEST_CASE("the ramp begins at a neutral grey and ends at an orange", "[report]")
 {

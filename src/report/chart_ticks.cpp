@@ -1,0 +1,58 @@
+#include "report/chart_ticks.h"
+
+#include <cassert>
+#include <cmath>
+
+namespace glim {
+
+namespace {
+
+/// Of a step: a tick that misses an end by rounding alone is at the end.
+constexpr double grain = 1e-9;
+
+std::vector<double> multiples(double least, double most, double step)
+{
+    std::vector<double> ticks;
+    const double last = std::floor(most / step + grain);
+    for (double i = std::ceil(least / step - grain); i <= last; ++i)
+        ticks.push_back(i * step);
+    return ticks;
+}
+
+bool fits(double least, double most, double step, int most_ticks)
+{
+    return (most - least) / step < most_ticks - 1 + grain;
+}
+
+} // namespace
+
+std::vector<double> area_ticks_mm2(double least, double most, int most_ticks)
+{
+    assert(least <= most && most_ticks >= 2);
+    if (least == most)
+        return {least};
+    // Ten to this power is below every step that could do.
+    double decade = std::pow(10, std::floor(std::log10((most - least) / most_ticks)));
+    for (;; decade *= 10)
+        for (const double round : {1.0, 2.0, 5.0})
+            if (fits(least, most, round * decade, most_ticks))
+                return multiples(least, most, round * decade);
+}
+
+std::vector<Angle> angle_ticks(Angle least, Angle most, int most_ticks)
+{
+    assert(least <= most && most_ticks >= 2);
+    constexpr double whole_turn = 360;
+    double step = whole_turn;
+    for (const double round : {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 15.0, 30.0, 45.0, 90.0, 180.0})
+        if (fits(in_degrees(least), in_degrees(most), round, most_ticks)) {
+            step = round;
+            break;
+        }
+    std::vector<Angle> ticks;
+    for (const double tick : multiples(in_degrees(least), in_degrees(most), step))
+        ticks.push_back(degrees(tick));
+    return ticks;
+}
+
+} // namespace glim

@@ -1,0 +1,41 @@
+#pragma once
+
+#include "report/bearing_words.h"
+#include "report/canvas.h"
+#include "report/level_set.h"
+
+namespace glim {
+
+/// How directions lie on a drawing, and the axes around them.
+struct MapFrame {
+    Rect plot;  ///< where directions lie
+    Rect whole; ///< with the axes' labels
+    std::function<Point2(const Bearing&)> point_of;
+    /// Of a point in the plot; none where no direction lies.
+    std::function<std::optional<Bearing>(const Point2&)> bearing_at;
+    std::function<void(Canvas&)> draw_under; ///< what lies below the map
+    std::function<void(Canvas&)> draw_over;  ///< lines and labels
+    std::vector<Rect> labels = {};           ///< in the plot: nothing is written over them
+    /// A straight line between bearings further apart than this would cut a corner.
+    Angle straight = degrees(360);
+};
+
+/// The rectangle around the field.
+FieldRectangle around(const Field& field);
+
+/// Longitude across, growing to the right, by latitude up: at one scale for both where that leaves
+/// the smaller side wide enough to read, and so said on the axis where not. At the top left of
+/// `room`, which it may use up. Requires: the field has some width and some height.
+MapFrame plane_frame(const Field& field, const BearingSpeech& speech, const Rect& room);
+
+/// The axis in the middle of rings, all directions as far from it as they are in degrees (azimuthal
+/// equidistant): +H to the right, up above. As much of the rings as the field needs, and its axis.
+MapFrame polar_frame(const Field& field, const BearingSpeech& speech, const Rect& room);
+
+/// Whether a plane map of the field says too little of how large things are.
+bool is_wide(const Field& field);
+
+/// Lines of bearings on the frame.
+Path path_on(const MapFrame& frame, std::span<const BearingLine> lines);
+
+} // namespace glim
