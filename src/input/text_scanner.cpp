@@ -37,20 +37,6 @@ std::size_t continuation_count(unsigned char first)
     return first >= 0xf0 && first < 0xf5 ? 3 : 4;
 }
 
-bool is_utf8(std::string_view text)
-{
-    for (std::size_t i = 0; i < text.size();) {
-        const std::size_t more = continuation_count(static_cast<unsigned char>(text[i]));
-        if (more == 4 || i + more >= text.size())
-            return false;
-        for (std::size_t k = 1; k <= more; ++k)
-            if (!continues_character(text[i + k]))
-                return false;
-        i += 1 + more;
-    }
-    return true;
-}
-
 std::string hexadecimal(unsigned char byte)
 {
     constexpr std::string_view digits = "0123456789abcdef";
@@ -153,6 +139,20 @@ bool is_on_unfinished_line(std::string_view text, std::string_view part)
 {
     const std::string_view after = text.substr(static_cast<std::size_t>(part.data() - text.data()));
     return std::none_of(after.begin(), after.end(), is_line_end);
+}
+
+bool is_utf8(std::string_view text)
+{
+    for (std::size_t i = 0; i < text.size();) {
+        const std::size_t more = continuation_count(static_cast<unsigned char>(text[i]));
+        if (more == 4 || i + more >= text.size())
+            return false;
+        for (std::size_t k = 1; k <= more; ++k)
+            if (!continues_character(text[i + k]))
+                return false;
+        i += 1 + more;
+    }
+    return true;
 }
 
 std::string shown(std::string_view word)

@@ -10,6 +10,7 @@ using Length = Quantity<struct LengthKind>;
 using Area = Quantity<struct AreaKind>;
 using SolidAngle = Quantity<struct SolidAngleKind>;
 using Intensity = Quantity<struct IntensityKind>;
+using LuminousFlux = Quantity<struct LuminousFluxKind>;
 
 constexpr Angle degrees(double count) { return Angle::of(count); }
 constexpr double in_degrees(Angle a) { return a.count(); }
@@ -26,6 +27,15 @@ constexpr double in_steradians(SolidAngle s) { return s.count(); }
 constexpr Intensity candelas(double count) { return Intensity::of(count); }
 constexpr double in_candelas(Intensity i) { return i.count(); }
 
+constexpr LuminousFlux lumens(double count) { return LuminousFlux::of(count); }
+constexpr double in_lumens(LuminousFlux f) { return f.count(); }
+
 constexpr Area operator*(Length a, Length b) { return square_millimetres(in_mm(a) * in_mm(b)); }
+
+/// One candela into one steradian is one lumen.
+constexpr LuminousFlux operator*(Intensity i, SolidAngle s)
+{
+    return lumens(in_candelas(i) * in_steradians(s));
+}
 
 } // namespace glim
