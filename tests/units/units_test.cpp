@@ -25,6 +25,7 @@ static_assert(!Comparable<Length, Area>, "a length beside an area must not compi
 static_assert(!std::is_convertible_v<double, Angle>);
 static_assert(!std::is_convertible_v<Angle, double>);
 static_assert(std::is_same_v<decltype(millimetres(2) * millimetres(3)), Area>);
+static_assert(std::is_same_v<decltype(candelas(2) * steradians(3)), LuminousFlux>);
 static_assert(std::is_same_v<decltype(millimetres(2) / millimetres(3)), double>);
 
 } // namespace
@@ -36,6 +37,7 @@ TEST_CASE("a quantity gives back the number it was made of, bit for bit", "[unit
     CHECK(in_mm2(square_millimetres(1250)) == 1250);
     CHECK(in_steradians(steradians(1.129311)) == 1.129311);
     CHECK(in_candelas(candelas(0.3)) == 0.3);
+    CHECK(in_lumens(lumens(1000)) == 1000);
 }
 
 TEST_CASE("quantities of one kind add, scale and compare", "[units]")
@@ -49,4 +51,5 @@ TEST_CASE("quantities of one kind add, scale and compare", "[units]")
     CHECK(a / 2 == degrees(7));
     CHECK(a / degrees(7) == 2);
     CHECK(millimetres(4) * millimetres(5) == square_millimetres(20));
+    CHECK(candelas(4) * steradians(5) == lumens(20));
 }
