@@ -33,5 +33,7 @@ if [ -n "${CI:-}" ]; then
     bash tests/tidy.sh build/checked
 fi
 
+bash tests/fuzz/run.sh 20
+
 # Last, so that its closing line is the last line.
 exec ctest --test-dir build/checked --output-on-failure --timeout 600 -j2 "$@"

@@ -38,10 +38,12 @@ constexpr std::array commands = {
     Command{"check", "STUDY", "look at every lamp of a study and judge its checks",
             "STUDY is a study file (docs/study-file.md). Nothing is written without --out.",
             check_options, check_request},
-    Command{"inspect", "FILE", "tell what is in a mesh file",
+    Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "
-            "it is likely drawn in, and what is untidy about it.",
+            "it is likely drawn in, and what is untidy about it. Or FILE is a photometric file: "
+            "LM-63 (.ies) or EULUMDAT (.ldt) (docs/photometric-files.md). Shows what was measured, "
+            "the peak, and the flux beside the one it states.",
             inspect_options, inspect_request},
     Command{"new", "FILE", "write a first study for a mesh file",
             "FILE is a mesh. The study lists its parts and says in comments what is to be filled "

@@ -3,6 +3,7 @@
 #include "app/canonical_command.h"
 #include "app/request_of.h"
 #include "input/read_mesh.h"
+#include "input/read_photometry.h"
 #include "input/read_study.h"
 #include "input/shipped_tables.h"
 #include "judgement/check_study.h"
@@ -10,6 +11,7 @@
 #include "machine/terminal.h"
 #include "machine/whole_file.h"
 #include "report/mesh_facts.h"
+#include "report/photometry_facts.h"
 #include "report/result_json.h"
 #include "report/rule_json.h"
 #include "report/starter_study.h"
@@ -75,6 +77,16 @@ std::filesystem::path study_path(const NewRequest& request)
     return request.out.value_or(std::filesystem::path(request.mesh).replace_extension(".toml"));
 }
 
+Answer inspect_photometry(const InspectRequest& request, const Surroundings& here)
+{
+    const std::string name = request.file.string();
+    PhotometryFile file = read_photometry(request.file, name);
+    const PhotometryFacts facts = photometry_facts(std::move(file.photometry), name);
+    return {ExitCode::met,
+            request.json ? text_of(photometry_json(facts)) : photometry_words(facts, here.style),
+            warnings_words(file.warnings, here.style)};
+}
+
 } // namespace
 
 Answer answer(const CheckRequest& request, const Surroundings& here)
@@ -98,6 +110,8 @@ Answer answer(const CheckRequest& request, const Surroundings& here)
 Answer answer(const InspectRequest& request, const Surroundings& here)
 {
     const std::string name = request.file.string();
+    if (names_photometry(request.file))
+        return inspect_photometry(request, here);
     const MeshFacts facts = mesh_facts(read_mesh(request.file, name), name);
     return {ExitCode::met,
             request.json ? text_of(mesh_json(facts)) : mesh_words(facts, here.style),

@@ -84,6 +84,7 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
         return write_bench_files(triangles, options.quick ? quick_step_deg : step_deg, files);
     });
     figures.measure("reading", [&] { return measure_reading(files); });
+    figures.measure("photometry", measure_photometry);
     for (const unsigned threads : options.threads) {
         for (const BenchStudy& study : bench_studies) {
             const std::string what = "file to verdict, " + std::string(study.what);

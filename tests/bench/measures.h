@@ -12,6 +12,9 @@ namespace glim::bench {
 /// Reading the body as OBJ and as binary STL.
 std::vector<Figure> measure_reading(const BenchFiles& files);
 
+/// Reading a large photometric file, and asking it for intensities.
+std::vector<Figure> measure_photometry();
+
 /// Building the ray trees, the sweep over the field, and the same rays asked otherwise.
 std::vector<Figure> measure_rays(const BenchFiles& files, const Options& options);
 
