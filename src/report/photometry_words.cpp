@@ -111,6 +111,7 @@ std::string notes_block(const std::vector<PhotometryNote>& notes, const TextStyl
     if (notes.empty())
         return "";
     std::vector<Labelled> entries;
+    entries.reserve(notes.size());
     for (const PhotometryNote& note : notes)
         entries.push_back({harmless(note.label), note.text});
     return "\nNotes of the file\n" + labelled_block(entries, 2, style);
