@@ -52,12 +52,10 @@ TEST_CASE("a Lambertian source has its flux in all types and mountings", "[model
           Approx(100 * pi).epsilon(tolerance));
 }
 
+// A Lambertian source would not show it: cosH cosV is the same in both.
 TEST_CASE("taking the wrong type's measure is far outside the tolerance", "[model]")
 {
     const auto half = angles(-90, 90, 5);
-    IntensityGrid grid = sampled(Goniometer::a, half, half, lambertian, parts_of_a_and_b);
-    grid.goniometer = Goniometer::b;
-    CHECK(in_lumens(flux_of(grid)) == Approx(100 * pi).epsilon(tolerance)); // cosH cosV: the same
     IntensityGrid skew = sampled(Goniometer::a, half, half, skew_field, parts_of_a_and_b);
     const double right = in_lumens(flux_of(skew));
     skew.goniometer = Goniometer::b;
