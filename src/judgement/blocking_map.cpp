@@ -11,7 +11,7 @@ namespace glim {
 namespace {
 
 /// So many corners name who takes most; a tie between two is a border on the map anyway.
-constexpr double corners_enough = 2000;
+constexpr double corners_enough = 600;
 
 /// A lamp and what stands in its way, looked at coarsely or finely.
 struct Viewer {

@@ -50,7 +50,9 @@ MapColours margin_colours(const Subject& s)
                    .threshold = 0,
                    .open_below = *least<-end, .open_above = *most> end};
     colours.threshold_label = "margin 0";
-    colours.worst_label = typeset_area(s->worst_margin_mm2);
+    // Results count the margin of a share from nothing hidden: another figure than the map's.
+    if (s->of_area)
+        colours.worst_label = typeset_area(s->worst_margin_mm2);
     colours.painter = [s, colour = colours.bar->colour](const Bearing& b) {
         const auto mm2 = s->figures.grid.value_at(b, s->figures.margins_mm2);
         return mm2 ? std::optional(colour(*mm2)) : std::nullopt;

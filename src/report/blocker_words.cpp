@@ -16,13 +16,6 @@ constexpr std::size_t most_blockers = 8;
 /// Less than this reads as nothing, so it is left out.
 constexpr Area least_worth_telling = square_millimetres(0.5);
 
-std::string surface_words(const Blocker& blocker, const LampLook& look)
-{
-    if (!blocker.twin)
-        return blocker.surface;
-    return blocker.surface + (look.twin ? " (mirrored)" : " (far side)");
-}
-
 std::string whole_mm2(Area area) { return with_decimals(in_mm2(area), 0) + " mm2"; }
 
 bool is_worth_telling(const Blocker& b)
@@ -64,7 +57,7 @@ std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLoo
     if (fails(verdict))
         rows.front().emplace_back("where it fails");
     for (const Blocker* b : told(verdict, look)) {
-        rows.push_back({surface_words(*b, look), whole_mm2(b->taken_at_worst()),
+        rows.push_back({surface_label(b->surface, b->twin, look), whole_mm2(b->taken_at_worst()),
                         whole_mm2(b->alone_at_worst)});
         if (fails(verdict)) {
             const std::optional<Area> mean = b->taken_on_mean();
@@ -82,8 +75,8 @@ std::string patch_words(const LampVerdict& verdict, const LampLook& look)
     if (blockers.empty() || blockers.front()->patch.empty())
         return {};
     const Box& patch = blockers.front()->patch;
-    return "patch of " + surface_words(*blockers.front(), look) + ": " +
-           range_mm("x", patch.least.x(), patch.most.x()) + ", " +
+    return "patch of " + surface_label(blockers.front()->surface, blockers.front()->twin, look) +
+           ": " + range_mm("x", patch.least.x(), patch.most.x()) + ", " +
            range_mm("y", patch.least.y(), patch.most.y()) + ", " +
            range_mm("z", patch.least.z(), patch.most.z()) + " mm";
 }

@@ -24,6 +24,30 @@ bool fits(double least, double most, double step, int most_ticks)
     return (most - least) / step < most_ticks - 1 + grain;
 }
 
+bool is_multiple(double x, double step)
+{
+    return std::abs(x / step - std::round(x / step)) < grain;
+}
+
+/// The finest that fits; or the next coarser one that has ticks at both ends, as rules like to
+/// count.
+double angle_step(double least, double most, int most_ticks)
+{
+    constexpr double whole_turn = 360, much_coarser = 2;
+    double finest = 0;
+    for (const double step :
+         {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 15.0, 20.0, 30.0, 45.0, 90.0, 180.0, whole_turn}) {
+        if (!fits(least, most, step, most_ticks))
+            continue;
+        finest = finest > 0 ? finest : step;
+        if (step > much_coarser * finest)
+            break;
+        if (is_multiple(least, step) && is_multiple(most, step))
+            return step;
+    }
+    return finest > 0 ? finest : whole_turn;
+}
+
 } // namespace
 
 std::vector<double> area_ticks_mm2(double least, double most, int most_ticks)
@@ -42,13 +66,7 @@ std::vector<double> area_ticks_mm2(double least, double most, int most_ticks)
 std::vector<Angle> angle_ticks(Angle least, Angle most, int most_ticks)
 {
     assert(least <= most && most_ticks >= 2);
-    constexpr double whole_turn = 360;
-    double step = whole_turn;
-    for (const double round : {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 15.0, 30.0, 45.0, 90.0, 180.0})
-        if (fits(in_degrees(least), in_degrees(most), round, most_ticks)) {
-            step = round;
-            break;
-        }
+    const double step = angle_step(in_degrees(least), in_degrees(most), most_ticks);
     std::vector<Angle> ticks;
     for (const double tick : multiples(in_degrees(least), in_degrees(most), step))
         ticks.push_back(degrees(tick));

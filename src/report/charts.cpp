@@ -1,27 +1,45 @@
 #include "report/charts.h"
 
 #include "report/area_maps.h"
+#include "report/blocking_chart.h"
 #include "report/look_words.h"
 #include "report/map_frame.h"
+#include "report/profile_chart.h"
 
 namespace glim {
 
+namespace {
+
+std::vector<std::string> names_of(const BlockingMap& blocking, const LampLook& look)
+{
+    std::vector<std::string> names;
+    for (const BlockingMap::Surface& s : blocking.surfaces)
+        names.push_back(surface_label(s.name, s.twin, look));
+    return names;
+}
+
+} // namespace
+
 std::vector<Figure> charts_of(const Findings& findings, const CheckFindings& check,
                               const RowFindings& row, const LampVerdict& verdict,
-                              const BlockingMap&)
+                              const BlockingMap& blocking)
 {
     std::vector<Figure> charts;
     if (!has_areas(verdict))
         return charts;
-    const auto subject = chart_subject(check, row, verdict, findings.looks[verdict.look],
-                                       findings.sampling.hairline);
+    const LampLook& look = findings.looks[verdict.look];
+    const auto subject = chart_subject(check, row, verdict, look, findings.sampling.hairline);
     if (subject->figures.grid.has_cells()) {
         charts.push_back(area_map(subject));
+        // Where nothing may be hidden at all, the margin is what is hidden with its sign turned.
         if (!std::holds_alternative<NoObstacle>(row.row.criterion))
             charts.push_back(margin_map(subject));
+        charts.push_back(blocking_chart(subject, verdict, blocking, names_of(blocking, look)));
         if (is_wide(verdict.field))
             charts.push_back(polar_area_map(subject));
     }
+    for (Figure& profile : profile_charts(subject, look))
+        charts.push_back(std::move(profile));
     return charts;
 }
 

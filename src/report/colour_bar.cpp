@@ -57,7 +57,7 @@ void draw_colour_bar(Canvas& canvas, const ColourBar& bar, const Rect& where)
     const Rect box{where.x, where.y, bar_width, where.height};
     draw_colours(canvas, bar, box);
     const Text title{.words = bar.title, .size = chart_text_size};
-    canvas.text({where.x, where.y - extent_of(title).height - 2}, title);
+    canvas.text({where.x, where.y - extent_of(title).height - 6}, title);
     const double line = extent_of({.words = "0", .size = chart_text_size}).height;
     for (const Tick& t : ticks_of(bar, where.height, line)) {
         const double y = y_of(bar, box, t.mm2);

@@ -9,13 +9,16 @@ namespace {
 constexpr double sample_width = 18, sample_height = 9;
 constexpr double to_words = 5; ///< from a sample to its words
 constexpr double to_next = 16; ///< from an entry to the next one in its line
+constexpr int most_lines = 3;  ///< of an entry's words; longer ones end in an ellipsis
 constexpr double line_gap = 3; ///< between lines
 
 Text text_of(const LegendEntry& entry, double width)
 {
     Text text{.words = entry.words, .size = chart_text_size};
-    if (extent_of(text).width > width)
+    if (extent_of(text).width > width) {
         text.width = width;
+        text.most_lines = most_lines;
+    }
     return text;
 }
 

@@ -132,24 +132,6 @@ private:
         return {first.h + (last.h - first.h) * share, first.v + (last.v - first.v) * share};
     }
 
-    /// Without the points in the middle of straight stretches along the grid.
-    BearingLine thinned(const BearingLine& line) const
-    {
-        BearingLine thin{{}, line.closed};
-        const std::size_t n = line.points.size();
-        for (std::size_t i = 0; i < n; ++i) {
-            const Bearing& here = line.points[i];
-            const Bearing& before = line.points[(i + n - 1) % n];
-            const Bearing& after = line.points[(i + 1) % n];
-            const bool straight = (before.h == here.h && here.h == after.h) ||
-                                  (before.v == here.v && here.v == after.v);
-            const bool end = !line.closed && (i == 0 || i + 1 == n);
-            if (end || !straight)
-                thin.points.push_back(here);
-        }
-        return thin;
-    }
-
     std::vector<BearingLine> bearings_of(const std::vector<ChainedLine>& chains) const
     {
         std::vector<BearingLine> lines;
@@ -157,7 +139,7 @@ private:
             BearingLine line{{}, chain.closed};
             for (const std::uint64_t key : chain.points)
                 line.points.push_back(bearing_of(key));
-            lines.push_back(thinned(line));
+            lines.push_back(straightened(line));
         }
         return lines;
     }
@@ -182,6 +164,23 @@ std::vector<BearingLine> outline_of(const FieldGrid& grid)
     const std::vector<double> zeros(
         static_cast<std::size_t>(grid.h_lines()) * static_cast<std::size_t>(grid.v_lines()), 0);
     return level_set(grid, zeros, 1).below;
+}
+
+BearingLine straightened(const BearingLine& line)
+{
+    BearingLine thin{{}, line.closed};
+    const std::size_t n = line.points.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Bearing& here = line.points[i];
+        const Bearing& before = line.points[(i + n - 1) % n];
+        const Bearing& after = line.points[(i + 1) % n];
+        const bool straight =
+            (before.h == here.h && here.h == after.h) || (before.v == here.v && here.v == after.v);
+        const bool end = !line.closed && (i == 0 || i + 1 == n);
+        if (end || !straight)
+            thin.points.push_back(here);
+    }
+    return thin;
 }
 
 } // namespace glim

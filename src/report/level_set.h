@@ -23,6 +23,9 @@ struct LevelSet {
 LevelSet level_set(const FieldGrid& grid, std::span<const double> figures, double level,
                    std::span<const Bearing> known = {});
 
+/// Without the points in the middle of straight stretches along H or V.
+BearingLine straightened(const BearingLine& line);
+
 /// Around all cells of the grid.
 std::vector<BearingLine> outline_of(const FieldGrid& grid);
 

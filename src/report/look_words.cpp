@@ -7,6 +7,13 @@ std::string label_of(const LampLook& look)
     return look.twin ? look.name + " (mirrored)" : look.name;
 }
 
+std::string surface_label(const std::string& surface, bool twin, const LampLook& look)
+{
+    if (!twin)
+        return surface;
+    return surface + (look.twin ? " (mirrored)" : " (far side)");
+}
+
 bool is_exact(const LampLook& look, std::size_t at) { return look.exact[at].has_value(); }
 
 Area uncertainty(const LampLook& look, std::size_t at)

@@ -8,6 +8,10 @@ namespace glim {
 /// What results call a lamp: "indicator", and "indicator (mirrored)" for its twin.
 std::string label_of(const LampLook& look);
 
+/// What results call a surface in the way of the look's lamp: "nose", and for its mirror image
+/// "nose (far side)", or "nose (mirrored)" where the lamp is a twin itself.
+std::string surface_label(const std::string& surface, bool twin, const LampLook& look);
+
 /// Whether the best area toward that direction is computed without sampling.
 bool is_exact(const LampLook& look, std::size_t at);
 

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double to_bar = 12;   ///< from a map to its bar
 constexpr double to_legend = 6; ///< from a map to its legend
+constexpr double least_legend_width = 150;
 constexpr double label_size = 8;
 
 /// A map with all that its drawing needs, by value.
@@ -18,11 +19,14 @@ class MapChart {
 public:
     MapChart(std::shared_ptr<const ChartSubject> subject, MapFrame frame, MapColours colours)
         : s_(std::move(subject)), frame_(std::move(frame)), colours_(std::move(colours)),
-          legend_(entries(), chart_width - frame_.plot.x)
+          legend_at_(place_of_legend()), legend_(entries(), chart_width - legend_at_.x())
     {
     }
 
-    double height() const { return frame_.whole.bottom() + to_legend + legend_.height() + 1; }
+    double height() const
+    {
+        return std::max(frame_.whole.bottom(), legend_at_.y() + legend_.height()) + 1;
+    }
 
     void draw(Canvas& canvas) const
     {
@@ -35,18 +39,30 @@ public:
             for (const ChartSubject::Region& r : s_->regions)
                 hatch_outcome(canvas, path_on(frame_, r.lines), r.outcome);
         frame_.draw_over(canvas);
-        draw_outline(canvas, outline);
+        draw_outline(canvas, rim_on(frame_, s_->outline));
         draw_thin_parts(canvas);
         draw_threshold(canvas, path_on(frame_, s_->threshold));
+        if (colours_.letters)
+            colours_.letters(canvas, frame_);
         draw_marks(canvas);
         if (colours_.bar)
             draw_colour_bar(canvas, *colours_.bar,
-                            {std::max(frame_.whole.right(), frame_.plot.right()) + to_bar,
-                             frame_.plot.y, colour_bar_width - to_bar, frame_.plot.height});
-        legend_.draw(canvas, {frame_.plot.x, frame_.whole.bottom() + to_legend});
+                            {frame_.whole.right() + to_bar, frame_.plot.y,
+                             colour_bar_width - to_bar, frame_.plot.height});
+        legend_.draw(canvas, legend_at_);
     }
 
 private:
+    /// Beside a map that leaves enough room there, else below it.
+    Point2 place_of_legend() const
+    {
+        const double beside =
+            frame_.whole.right() + (colours_.bar ? colour_bar_width : 0) + 2 * to_bar;
+        if (chart_width - beside >= least_legend_width)
+            return {beside, frame_.plot.y};
+        return {frame_.plot.x, frame_.whole.bottom() + to_legend};
+    }
+
     /// Lines of directions that a field has beside its areas.
     void draw_thin_parts(Canvas& canvas) const
     {
@@ -71,8 +87,9 @@ private:
         const Text figure{
             .words = colours_.worst_label, .size = label_size, .bold = true, .halo = white};
         const Extent size = extent_of(figure);
-        if (const auto at = places.first_free(places_around(worst, size, r + 2), size))
-            canvas.text(*at, figure);
+        if (!figure.words.empty())
+            if (const auto at = places.first_free(places_around(worst, size, r + 2), size))
+                canvas.text(*at, figure);
         draw_threshold_label(canvas, places);
     }
 
@@ -125,6 +142,7 @@ private:
     std::shared_ptr<const ChartSubject> s_;
     MapFrame frame_;
     MapColours colours_;
+    Point2 legend_at_;
     Legend legend_;
 };
 

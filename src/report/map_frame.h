@@ -16,8 +16,8 @@ struct MapFrame {
     std::function<void(Canvas&)> draw_under; ///< what lies below the map
     std::function<void(Canvas&)> draw_over;  ///< lines and labels
     std::vector<Rect> labels = {};           ///< in the plot: nothing is written over them
-    /// A straight line between bearings further apart than this would cut a corner.
-    Angle straight = degrees(360);
+    bool curved = false;       ///< straight lines between bearings are none on the drawing
+    bool joins_behind = false; ///< H = 180 and H = -180 are one and the same, inside the field
 };
 
 /// The rectangle around the field.
@@ -37,5 +37,8 @@ bool is_wide(const Field& field);
 
 /// Lines of bearings on the frame.
 Path path_on(const MapFrame& frame, std::span<const BearingLine> lines);
+
+/// The same without the seam behind the lamp, where one side of the field joins the other.
+Path rim_on(const MapFrame& frame, std::span<const BearingLine> lines);
 
 } // namespace glim

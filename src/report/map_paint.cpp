@@ -10,12 +10,15 @@ namespace {
 constexpr double pixels_per_point = 2;
 constexpr double halo = 1.4; ///< points, on both sides of a line
 
-struct HatchLook {
-    Angle slant;
-    double spacing;
-};
+void cased_stroke(Canvas& canvas, const Path& path, const Pen& pen)
+{
+    canvas.stroke(path, {.colour = white, .width = pen.width + halo});
+    canvas.stroke(path, pen);
+}
 
-HatchLook hatch_of(Outcome outcome)
+} // namespace
+
+HatchLook hatch_look(Outcome outcome)
 {
     switch (outcome) {
     case Outcome::not_met:
@@ -26,14 +29,6 @@ HatchLook hatch_of(Outcome outcome)
         return {degrees(135), 7};
     }
 }
-
-void cased_stroke(Canvas& canvas, const Path& path, const Pen& pen)
-{
-    canvas.stroke(path, {.colour = white, .width = pen.width + halo});
-    canvas.stroke(path, pen);
-}
-
-} // namespace
 
 void paint_directions(Canvas& canvas, const MapFrame& frame, const Path& outline,
                       const Painter& painter)
@@ -56,7 +51,7 @@ void paint_directions(Canvas& canvas, const MapFrame& frame, const Path& outline
 
 void hatch_outcome(Canvas& canvas, const Path& region, Outcome outcome)
 {
-    const auto [slant, spacing] = hatch_of(outcome);
+    const auto [slant, spacing] = hatch_look(outcome);
     const Hatch light{
         .colour = white, .width = 0.8, .spacing = spacing, .slant = slant, .opacity = 1};
     Hatch dark = light;

@@ -15,6 +15,13 @@ using Painter = std::function<std::optional<Colour>(const Bearing&)>;
 void paint_directions(Canvas& canvas, const MapFrame& frame, const Path& outline,
                       const Painter& painter);
 
+/// How lines across an outcome run; another way for each.
+struct HatchLook {
+    Angle slant;
+    double spacing = 0;
+};
+HatchLook hatch_look(Outcome outcome);
+
 /// Lines across what is not met, light on dark so that they show on any colour; for each outcome
 /// another slant.
 void hatch_outcome(Canvas& canvas, const Path& region, Outcome outcome);

@@ -10,7 +10,7 @@ namespace glim {
 
 namespace {
 
-constexpr double left_of_plot = 46, below_plot = 34, above_plot = 14;
+constexpr double left_of_plot = 46, below_plot = 34, above_plot = 18;
 constexpr double least_side = 80; ///< lower is hard to read
 constexpr double tick_length = 3;
 constexpr double to_label = 6; ///< from the plot to a tick's label; marks may reach so far

@@ -12,16 +12,21 @@ namespace glim {
 namespace {
 
 constexpr Angle ring_step = degrees(30);
-constexpr double label_room = 14;  ///< above and below; beside, what the words take
+constexpr double label_room = 18;  ///< above and below; beside, what the words take
 constexpr double around_field = 8; ///< degrees shown about the field
 constexpr Colour not_asked{236, 236, 236};
 Pen ring_pen() { return {.colour = {110, 110, 110}, .width = 0.5, .dashes = {2, 2}}; }
 constexpr Pen frame_pen{.colour = {90, 90, 90}, .width = 0.6};
 
+/// Straight behind is all of the outermost ring at once; from a hair beside it, lines that pass
+/// there run along that ring.
+constexpr Angle almost_behind = degrees(179.99);
+
 /// Degrees to the right of the axis and above it.
 Point2 polar_of(const Bearing& b)
 {
-    const Vector d = direction_of(b, LampFrame{}).vector();
+    const Bearing beside{std::clamp(b.h, -almost_behind, almost_behind), b.v};
+    const Vector d = direction_of(beside, LampFrame{}).vector();
     const double aside = std::hypot(d.y(), d.z());
     const double from_axis = in_degrees(angle_of(aside, d.x()));
     return aside > 0 ? Point2(from_axis / aside * Point2(d.y(), d.z())) : Point2(from_axis, 0);
@@ -139,7 +144,7 @@ struct Polar {
             extent_of({.words = h.negative, .size = chart_text_size}).height / 2;
         word({plot.x - 5, axis().y() - half_line}, h.negative, Align::right);
         word({plot.right() + 5, axis().y() - half_line}, h.positive, Align::left);
-        word({axis().x(), plot.y - label_room + 2}, v.positive, Align::centre);
+        word({axis().x(), plot.y - label_room + 6}, v.positive, Align::centre);
         word({axis().x(), plot.bottom() + 2}, v.negative, Align::centre);
     }
 };
@@ -149,6 +154,7 @@ struct Polar {
 MapFrame polar_frame(const Field& field, const BearingSpeech& speech, const Rect& room)
 {
     const Shown shown = shown_of(field);
+    const FieldRectangle range = around(field);
     const AxisEnds ends = ends_of_h(speech);
     const auto beside = [](const std::string& words) {
         return extent_of({.words = words, .size = chart_text_size}).width + 8;
@@ -173,7 +179,8 @@ MapFrame polar_frame(const Field& field, const BearingSpeech& speech, const Rect
                     polar.draw_words(canvas);
                 },
             .labels = polar.label_rects(),
-            .straight = degrees(1)};
+            .curved = true,
+            .joins_behind = range.h_least == degrees(-180) && range.h_most == degrees(180)};
 }
 
 } // namespace glim
