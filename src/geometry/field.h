@@ -25,6 +25,10 @@ struct Field {
     friend bool operator==(const Field&, const Field&) = default;
 };
 
+/// Where the field's outline turns, by V, then H: four for a rectangle, six for one with a notch. A
+/// rectangle that is a line or a point adds its ends.
+std::vector<Bearing> corners_of(const Field& field);
+
 /// (H2 - H1)(sin V2 - sin V1), H in radians.
 SolidAngle solid_angle(const FieldRectangle& r);
 

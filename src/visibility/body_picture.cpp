@@ -28,13 +28,13 @@ Eigen::Vector3f slant_of(const PlacedMesh& body, std::uint32_t facet, const Pict
 /// from the eye, some from above the eye's left shoulder.
 float straight_light_on(const Eigen::Vector3f& slant)
 {
-    constexpr float everywhere = 0.36F, from_eye = 0.22F, from_lamp = 0.42F;
+    constexpr float everywhere = 0.63F, from_eye = 0.11F, from_lamp = 0.30F;
     const Eigen::Vector3f lamp = Eigen::Vector3f(-0.45F, 0.75F, 0.9F).normalized();
     return everywhere + from_eye * slant.z() + from_lamp * std::max(0.0F, slant.dot(lamp));
 }
 
 /// Without a part near it a surface gets all light, in a deep corner only this share.
-constexpr float light_in_corners = 0.35F;
+constexpr float light_in_corners = 0.45F;
 
 class BodyPainter {
 public:

@@ -49,6 +49,8 @@ public:
     /// unchanged. Nothing is said of lamps.
     std::vector<PlacedMesh> meshes_of(const std::vector<Standing>& standings) const;
 
+    /// Whether it is the lamp itself or was approved with it, and counts as such.
+    bool is_approved(const Standing& standing, const LampStanding& lamp) const;
     /// What stands in `LampView::all` for this lamp, in the same order.
     std::vector<Standing> obstacles_of(const LampStanding& lamp) const;
     LampView view_of(const LampStanding& lamp, const Sampling& sampling) const;
@@ -73,7 +75,6 @@ private:
     };
 
     bool blocks(SurfaceId surface, LampId lamp) const;
-    bool is_approved(const Standing& standing, const LampStanding& lamp) const;
     std::vector<PlacedMesh> placed_obstacles_of(const LampStanding& lamp) const;
     Placement placement_of(const Standing& standing) const; ///< vehicle frame
     Placement scene_placement_of(const Standing& standing) const;

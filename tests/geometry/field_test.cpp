@@ -79,3 +79,23 @@ TEST_CASE("a line, a point and an empty field have no solid angle", "[geometry]"
     CHECK(steradians_of({{rectangle(0, 0, 0, 0)}}) == 0);
     CHECK(steradians_of({}) == 0);
 }
+
+TEST_CASE("a rectangle has four corners, one with a notch six, and one inner edge is none",
+          "[geometry]")
+{
+    using Corners = std::vector<Bearing>;
+    CHECK(corners_of({{rectangle(-45, 80, -15, 15)}}) ==
+          Corners{at(-45, -15), at(80, -15), at(-45, 15), at(80, 15)});
+    CHECK(corners_of({{rectangle(-45, 80, 0, 15), rectangle(-20, 80, -15, 0)}}) ==
+          Corners{at(-20, -15), at(80, -15), at(-45, 0), at(-20, 0), at(-45, 15), at(80, 15)});
+    CHECK(corners_of({{rectangle(-45, 0, -15, 15), rectangle(0, 80, -15, 15)}}).size() == 4);
+    CHECK(corners_of({{rectangle(-30, 30, -10, 10), rectangle(-10, 10, -20, 20)}}).size() == 12);
+}
+
+TEST_CASE("lines and points of a field have their ends for corners", "[geometry]")
+{
+    using Corners = std::vector<Bearing>;
+    CHECK(corners_of({{rectangle(-45, 80, 0, 0)}}) == Corners{at(-45, 0), at(80, 0)});
+    CHECK(corners_of({{rectangle(5, 5, 2, 2)}}) == Corners{at(5, 2)});
+    CHECK(corners_of({}).empty());
+}

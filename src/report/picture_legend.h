@@ -1,0 +1,25 @@
+#pragma once
+
+#include "report/canvas.h"
+
+namespace glim {
+
+/// A swatch and what it stands for.
+struct LegendEntry {
+    Colour colour;
+    std::optional<Hatch> hatch = {};
+    std::string words;
+};
+
+/// Entries side by side, in as many rows as they need; one too long for the room ends in an
+/// ellipsis.
+void draw_legend(Canvas& canvas, const Rect& room, const std::vector<LegendEntry>& entries);
+
+/// A thin line just inside the painted part's rim.
+void draw_border(Canvas& canvas, const Rect& painted_part);
+
+/// A picture's first line: its title at the left, shortened if need be, and figures at the right.
+void draw_title(Canvas& canvas, const Rect& room, const std::string& title,
+                const std::string& figures);
+
+} // namespace glim

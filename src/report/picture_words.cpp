@@ -1,0 +1,75 @@
+#include "report/picture_words.h"
+
+#include "model/nearest_word.h"
+#include "report/look_words.h"
+#include "report/numbers.h"
+
+namespace glim {
+
+namespace {
+
+/// More names than these are a list and no sentence.
+constexpr std::size_t most_hiders = 3;
+
+/// "nose, bonnet and 2 more"
+std::string hider_words(const std::vector<std::string>& hiders)
+{
+    const std::size_t told = std::min(most_hiders, hiders.size());
+    std::vector<std::string> words(hiders.begin(),
+                                   hiders.begin() + static_cast<std::ptrdiff_t>(told));
+    if (hiders.size() > told)
+        words.push_back(std::to_string(hiders.size() - told) + " more");
+    std::string joined;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        joined += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+    return joined;
+}
+
+std::string from_words(const LampLook& look, const Bearing& toward)
+{
+    return bearing_words(toward, speech_of(look)) + " (" + bearing_figures(toward) + ")";
+}
+
+} // namespace
+
+std::string eye_title(const LampLook& look, const Bearing& toward)
+{
+    return label_of(look) + " from " + bearing_words(toward, speech_of(look));
+}
+
+std::string seen_words(const ViewedAreas& areas) { return area_words(areas.visible) + " in view"; }
+
+std::string hidden_by_words(Area hidden, const std::vector<std::string>& hiders)
+{
+    return area_words(hidden) + " hidden" + (hiders.empty() ? "" : " by " + hider_words(hiders));
+}
+
+std::string eye_caption(const LampLook& look, const Bearing& toward, const ViewedAreas& areas,
+                        const std::vector<std::string>& hiders)
+{
+    std::string words = label_of(look) + " from " + from_words(look, toward) + ": " +
+                        seen_words(areas) + (areas.exact ? " (exact)" : " (sampled)") + " of " +
+                        area_words(areas.bare) + " with nothing in the way";
+    if (areas.hidden > Area())
+        words += "; " + hidden_by_words(areas.hidden, hiders);
+    if (areas.own > Area())
+        words += "; " + area_words(areas.own) +
+                 " hidden by the lamp itself or by what was approved with it";
+    words += ". Hatched is the lit face that is hidden, seen through what hides it. Every surface "
+             "that can block the lamp is drawn, from afar: the scale is the same all over.";
+    if (!areas.from_look)
+        words += " No check looked in this direction: the areas were sampled for the picture.";
+    return words;
+}
+
+std::string eye_alt(const LampLook& look, const Bearing& toward, const ViewedAreas& areas,
+                    const std::vector<std::string>& hiders)
+{
+    return "The lamp as an eye sees it from " + from_words(look, toward) + ": " +
+           seen_words(areas) + ", " +
+           (areas.hidden > Area() ? hidden_by_words(areas.hidden, hiders)
+                                  : std::string("nothing hidden by other parts")) +
+           ".";
+}
+
+} // namespace glim

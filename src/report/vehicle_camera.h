@@ -1,0 +1,24 @@
+#pragma once
+
+#include "report/blocking_mesh.h"
+#include "report/sight_line.h"
+#include "visibility/picture_frame.h"
+
+namespace glim {
+
+/// What a picture of a corner has to show.
+struct CornerSubject {
+    const LampLook& look;
+    std::vector<TriangleMesh> lit; ///< vehicle frame, one a lamp
+    std::vector<BlockingSurface> blocking;
+    std::optional<SightLine> line;
+};
+
+/// A three-quarter view, from before the lamp's end of the vehicle: from whichever side shows most
+/// of both the lit face and of what hides it, wide enough to show the corner around them.
+/// `caster` has all bodies of the picture. `width` and `height` are pixels.
+PictureFrame corner_frame(const CornerSubject& subject, const Vehicle& vehicle,
+                          const Caster& caster, const Point& origin, std::uint32_t width,
+                          std::uint32_t height);
+
+} // namespace glim

@@ -1,0 +1,211 @@
+#include "report/vehicle_view.h"
+
+#include "report/blocking_mesh.h"
+#include "report/colour_ramp.h"
+#include "report/look_words.h"
+#include "report/numbers.h"
+#include "report/paint_picture.h"
+#include "report/picture_colours.h"
+#include "report/vehicle_camera.h"
+#include "report/vehicle_drawing.h"
+#include "report/verdict_words.h"
+#include "visibility/body_picture.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+bool is_drawn(const Surface& s)
+{
+    return s.role != Role::clear && s.role != Role::ignored && !s.lit_part_of;
+}
+
+std::vector<Standing> drawn_surfaces(const Study& study)
+{
+    std::vector<Standing> drawn;
+    for (const SurfaceId id : study.surfaces.ids()) {
+        if (!is_drawn(study.surfaces[id]))
+            continue;
+        drawn.push_back({id, false});
+        if (study.surfaces[id].mirror == MirrorRule::yes)
+            drawn.push_back({id, true});
+    }
+    return drawn;
+}
+
+/// Whether one of the look's lamps shines from it; of a trimmed lens the whole counts.
+bool shines(const Standing& standing, const LampLook& look, const Study& study)
+{
+    for (const LampStanding& lamp : look.standings)
+        for (const SurfaceId lit : study.lamps[lamp.lamp].emits)
+            if (standing.twin == lamp.twin &&
+                study.surfaces[lit].lit_part_of.value_or(lit) == standing.surface)
+                return true;
+    return false;
+}
+
+/// The colours of one verdict's corner, part by part.
+class CornerColours {
+public:
+    CornerColours(const std::vector<Standing>& drawn, const LampLook& look, const Study& study,
+                  const std::vector<BlockingSurface>& blocking)
+    {
+        for (const Standing& s : drawn) {
+            const Surface& surface = study.surfaces[s.surface];
+            plain_.push_back(shines(s, look, study) ? lit_colour : quiet_colour(s.surface));
+            strength_.emplace_back();
+            for (const BlockingSurface& b : blocking)
+                if (b.name == surface.name && b.twin == s.twin)
+                    strength_.back() = strengths(b, surface.mesh.facets.size());
+        }
+    }
+
+    Colour of(const BodySample& sample) const
+    {
+        if (!sample.any())
+            return nothing_there;
+        return in_light(takes(sample)
+                            ? ramp_colour(painted_strength(strength_[sample.part][sample.facet]))
+                            : plain_[sample.part],
+                        sample.light);
+    }
+
+    /// Whether neither the lamp nor what hides it is there.
+    bool is_quiet(const BodySample& sample) const
+    {
+        return sample.any() && plain_[sample.part] != lit_colour && !takes(sample);
+    }
+
+private:
+    bool takes(const BodySample& sample) const
+    {
+        const std::vector<double>& strength = strength_[sample.part];
+        return !strength.empty() && strength[sample.facet] >= 0;
+    }
+
+    /// One a facet of the surface; below 0 where it takes nothing.
+    static std::vector<double> strengths(const BlockingSurface& blocking, std::size_t facets)
+    {
+        std::vector<double> all(facets, -1);
+        for (std::size_t f = 0; f < blocking.facets.size(); ++f)
+            if (blocking.taken[f] > Area())
+                all[blocking.facets[f]] = blocking.strength[f];
+        return all;
+    }
+
+    std::vector<Colour> plain_;
+    std::vector<std::vector<double>> strength_;
+};
+
+/// "nose takes 1594.1 mm2"
+std::string taken_words(const LampVerdict& verdict, const LampLook& look)
+{
+    if (verdict.blockers.empty())
+        return {};
+    const Blocker& first = verdict.blockers.front();
+    return surface_label(first.surface, first.twin, look) + " takes " +
+           area_words(first.taken_at_worst());
+}
+
+std::string meets_words(const SightLine& line, const LampLook& look, const Study& study)
+{
+    if (!line.body)
+        return {};
+    return "meets " + surface_label(study.surfaces[line.body->surface].name, line.body->twin, look);
+}
+
+VehicleOverlay overlay_of(const Study& study, const LampLook& look, const LampVerdict& verdict,
+                          const std::optional<SightLine>& line)
+{
+    const std::size_t at = worst_at(verdict);
+    const Bearing& toward = look.toward[at];
+    VehicleOverlay overlay;
+    overlay.title = label_of(look) + ", worst from " + bearing_words(toward, speech_of(look));
+    overlay.figures = bearing_figures(toward);
+    overlay.lit_words = label_of(look) + ": " + area_words(look.visible(at)) + " in view of " +
+                        area_words(look.seen[at].lens);
+    overlay.taken_words = taken_words(verdict, look);
+    overlay.eye_words = "to the eye, " + bearing_words(toward, speech_of(look));
+    overlay.line = line;
+    if (line)
+        overlay.meets_words = meets_words(*line, look, study);
+    return overlay;
+}
+
+std::string caption_of(const LampLook& look, const LampVerdict& verdict,
+                       const VehicleOverlay& overlay)
+{
+    std::string words = label_of(look) + " and what stands around it. The line leads from the " +
+                        "lit face to the eye in the worst direction, " + worst_words(verdict, look);
+    words += overlay.meets_words.empty() ? "; nothing is in its way."
+                                         : "; it " + overlay.meets_words + " at the ring.";
+    if (!overlay.taken_words.empty())
+        words += " Orange facets hide the lamp, the darker the more for their size" +
+                 std::string(verdict.blockers.front().mean_alone
+                                 ? ", on the mean over the directions that fail"
+                                 : "") +
+                 ". In the worst direction " + overlay.taken_words + ".";
+    return words + " Clear covers are not drawn.";
+}
+
+/// Names stand on quiet ground only, and not where other words stand.
+std::vector<bool> free_of_subject(const BodyPicture& bodies, const CornerColours& colours,
+                                  const std::vector<Rect>& taken)
+{
+    std::vector<bool> free;
+    free.reserve(bodies.samples.size());
+    const std::size_t columns = std::size_t{bodies.frame.width} * samples_a_side;
+    for (std::size_t at = 0; at < bodies.samples.size(); ++at) {
+        const double x = static_cast<double>(at % columns) / samples_a_side;
+        const double y = static_cast<double>(at / columns) / samples_a_side;
+        const bool is_taken = std::any_of(taken.begin(), taken.end(), [&](const Rect& r) {
+            return r.x <= x && x <= r.right() && r.y <= y && y <= r.bottom();
+        });
+        free.push_back(!is_taken && colours.is_quiet(bodies.samples[at]));
+    }
+    return free;
+}
+
+} // namespace
+
+Figure vehicle_view(const Session& session, const LampLook& look, const LampVerdict& verdict,
+                    const Workers& workers)
+{
+    const Study& study = session.study();
+    const PreparedScene& scene = session.scene();
+    CornerSubject subject{look,
+                          {},
+                          blocking_surfaces(verdict, study),
+                          sight_line(study, scene, look, look.toward[worst_at(verdict)])};
+    for (const LampStanding& lamp : look.standings)
+        subject.lit.push_back(scene.lit_surface_of(lamp));
+    const std::vector<Standing> drawn = drawn_surfaces(study);
+    const Caster caster = scene.caster_of(drawn);
+    const PictureFrame frame = corner_frame(subject, study.vehicle, caster, scene.origin(),
+                                            vehicle_raster_width, vehicle_raster_height);
+    const BodyPicture bodies =
+        body_picture({caster, scene.meshes_of(drawn), scene.origin()}, frame, workers);
+
+    const CornerColours colours(drawn, look, study, subject.blocking);
+    std::vector<std::string> names;
+    for (const Standing& s : drawn)
+        names.push_back(surface_label(study.surfaces[s.surface].name, s.twin, look));
+    VehicleOverlay overlay = overlay_of(study, look, verdict, subject.line);
+    overlay.labels =
+        place_labels(bodies, free_of_subject(bodies, colours, rooms_taken(frame, overlay)), names,
+                     vehicle_label_size, vehicle_pixels_a_point);
+    Figure figure;
+    figure.title = overlay.title;
+    figure.caption = caption_of(look, verdict, overlay);
+    figure.alt = figure.caption;
+    figure.is_picture = true;
+    const Raster raster = painted(
+        frame, [&](std::size_t at) { return colours.of(bodies.samples[at]); },
+        rims_of(bodies, std::vector<bool>(drawn.size()), workers), workers);
+    figure.drawing = vehicle_drawing(frame, raster, std::move(overlay));
+    return figure;
+}
+
+} // namespace glim
