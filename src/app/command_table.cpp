@@ -29,7 +29,21 @@ constexpr CommandOption quiet{"--quiet", "", "print a line for each check, and n
                               &Words::quiet};
 constexpr CommandOption force{"--force", "", "replace the file if it is there", &Words::force};
 
+constexpr CommandOption toward{"--toward", "H,V",
+                               "from the lamp to the eye: degrees outboard (inboard below 0) and "
+                               "up (down below 0), such as -45,0",
+                               &Words::toward};
+constexpr CommandOption lamp{
+    "--lamp", "NAME", "the lamp to look at; may be left out where the study has one", &Words::lamp};
+constexpr CommandOption far_side{
+    "--far-side", "", "look at the lamp's mirror image across the vehicle", &Words::far_side};
+constexpr CommandOption picture_file{"--out", "FILE",
+                                     "write the PNG here, in place of what is there; else as "
+                                     "picture-LAMP-H-45-V0.png in this folder",
+                                     &Words::out};
+
 constexpr std::array check_options{out_folder, step, threads, json, quiet};
+constexpr std::array picture_options{toward, lamp, far_side, picture_file, threads};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
 constexpr std::array tables_options{json};
@@ -38,6 +52,10 @@ constexpr std::array commands = {
     Command{"check", "STUDY", "look at every lamp of a study and judge its checks",
             "STUDY is a study file (docs/study-file.md). Nothing is written without --out.",
             check_options, check_request},
+    Command{"picture", "STUDY", "picture a lamp as an eye sees it from one direction",
+            "STUDY is a study file; it needs no checks. The picture (docs/pictures.md) shows what "
+            "of the lamp is seen, what is hidden and by what.",
+            picture_options, picture_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "

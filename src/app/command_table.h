@@ -14,10 +14,11 @@ namespace glim {
 /// What stands on the command line after the command's name, not yet understood.
 struct Words {
     std::optional<std::string> argument;
-    std::optional<std::string> out, step, threads;
+    std::optional<std::string> out, step, threads, toward, lamp;
     bool json = false;
     bool quiet = false;
     bool force = false;
+    bool far_side = false;
     bool help = false;
 };
 

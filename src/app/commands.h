@@ -28,6 +28,8 @@ struct Answer {
 
 /// Reads the study, checks it, writes the results if asked to, and tells them.
 Answer answer(const CheckRequest& request, const Surroundings& here);
+/// Pictures a lamp of the study from one direction and tells what it shows.
+Answer answer(const PictureRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.
 Answer answer(const InspectRequest& request, const Surroundings& here);
 /// Writes a first study for a mesh file; never over another file unless forced to.

@@ -1,6 +1,7 @@
 #include "app/request_of.h"
 
 #include <charconv>
+#include <cmath>
 
 namespace glim {
 
@@ -42,6 +43,35 @@ unsigned read_threads(const Words& words, Complaints& complaints)
     return 0;
 }
 
+/// "H,V" in degrees.
+std::optional<Bearing> bearing_in(const std::string& word)
+{
+    const std::size_t comma = word.find(',');
+    if (comma == std::string::npos)
+        return std::nullopt;
+    const auto h = number_in<double>(word.substr(0, comma));
+    const auto v = number_in<double>(word.substr(comma + 1));
+    // Written so that "nan" fails too.
+    if (!h || !v || !(std::abs(*h) <= 180) || !(std::abs(*v) <= 90))
+        return std::nullopt;
+    return Bearing{degrees(*h), degrees(*v)};
+}
+
+Bearing read_toward(const Words& words, Complaints& complaints)
+{
+    const char* remedy = "give degrees outboard (inboard below 0), a comma, degrees up (down below "
+                         "0), such as --toward -45,0";
+    if (!words.toward) {
+        complaints.add(command_line_place(), "`picture` does not say from where to look", remedy);
+        return {};
+    }
+    const std::optional<Bearing> toward = bearing_in(*words.toward);
+    if (!toward)
+        complaints.add(command_line_place(), "--toward `" + *words.toward + "` is no direction",
+                       remedy);
+    return toward.value_or(Bearing{});
+}
+
 std::optional<std::filesystem::path> read_out(const Words& words, Complaints& complaints)
 {
     if (words.out && words.out->empty())
@@ -60,6 +90,16 @@ Request check_request(const Words& words, Complaints& complaints)
                         .threads = read_threads(words, complaints),
                         .json = words.json,
                         .quiet = words.quiet};
+}
+
+Request picture_request(const Words& words, Complaints& complaints)
+{
+    return PictureRequest{.study = words.argument.value_or(""),
+                          .toward = read_toward(words, complaints),
+                          .lamp = words.lamp,
+                          .far_side = words.far_side,
+                          .out = read_out(words, complaints),
+                          .threads = read_threads(words, complaints)};
 }
 
 Request inspect_request(const Words& words, Complaints&)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "geometry/bearing.h"
 #include "units/units.h"
 
 #include <filesystem>
@@ -18,6 +19,16 @@ struct CheckRequest {
     unsigned threads = 0;                     ///< 0: all cores
     bool json = false;
     bool quiet = false;
+};
+
+/// One eye's view of one lamp.
+struct PictureRequest {
+    std::filesystem::path study;
+    Bearing toward;                           ///< from the lamp to the eye
+    std::optional<std::string> lamp;          ///< its name; the only one, if there is one
+    bool far_side = false;                    ///< its mirror image, across the median plane
+    std::optional<std::filesystem::path> out; ///< else in the folder where it is run
+    unsigned threads = 0;                     ///< 0: all cores
 };
 
 struct InspectRequest {
@@ -42,6 +53,7 @@ struct TextRequest {
     std::string text;
 };
 
-using Request = std::variant<CheckRequest, InspectRequest, NewRequest, TablesRequest, TextRequest>;
+using Request = std::variant<CheckRequest, PictureRequest, InspectRequest, NewRequest,
+                             TablesRequest, TextRequest>;
 
 } // namespace glim

@@ -176,7 +176,7 @@ void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBo
 
 } // namespace
 
-Study read_study(const std::filesystem::path& file)
+Study read_study(const std::filesystem::path& file, WithoutChecks without_checks)
 {
     const StudyText text = read_study_text(file);
     Complaints complaints;
@@ -192,6 +192,8 @@ Study read_study(const std::filesystem::path& file)
     study.grounds = read_grounds(top, vehicle);
     NameBook lamp_names("lamp");
     read_bodies(top, vehicle, lamp_names, study);
+    if (without_checks == WithoutChecks::refused)
+        demand_checks(top);
     read_checks(top, vehicle, lamp_names, study);
     keep_tables(study);
     study.sampling = read_sampling(top);

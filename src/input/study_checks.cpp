@@ -208,10 +208,14 @@ void read_state(TableReader& table, const Study& study, Check& check)
 
 } // namespace
 
+void demand_checks(TableReader& top)
+{
+    top.demand("check", "nothing is asked; add a [[check]] with its table, rule and lamp");
+}
+
 void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
                  const NameBook& lamp_names, Study& study)
 {
-    top.demand("check", "nothing is asked; add a [[check]] with its table, rule and lamp");
     NameBook names("check");
     TablePlaces places;
     for (TableReader& table : top.tables("check", "[[check]]")) {

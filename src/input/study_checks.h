@@ -7,6 +7,9 @@
 
 namespace glim {
 
+/// Complains where there is none.
+void demand_checks(TableReader& top);
+
 /// Reads every [[check]] into the study, and the requirement tables that they name, each once;
 /// those beside the study lie in its folder. A rule that depends on the overall width while the
 /// vehicle, if that is known, does not give it is a complaint.

@@ -58,7 +58,7 @@ std::string eye_caption(const LampLook& look, const Bearing& toward, const Viewe
     words += ". Hatched is the lit face that is hidden, seen through what hides it. Every surface "
              "that can block the lamp is drawn, from afar: the scale is the same all over.";
     if (!areas.from_look)
-        words += " No check looked in this direction: the areas were sampled for the picture.";
+        words += " These areas were sampled for the picture: no check looked in this direction.";
     return words;
 }
 

@@ -57,6 +57,36 @@ TEST_CASE("the other commands take what they need", "[app]")
     CHECK(asked<TablesRequest>({"tables", "fmvss-108"}).table == "fmvss-108");
 }
 
+TEST_CASE("picture takes a direction that begins with a minus", "[app]")
+{
+    const auto plain = asked<PictureRequest>({"picture", "a.toml", "--toward", "-45,0"});
+    CHECK(plain.study == "a.toml");
+    CHECK(plain.toward == Bearing{degrees(-45), degrees(0)});
+    CHECK_FALSE(plain.lamp);
+    CHECK_FALSE(plain.far_side);
+    CHECK_FALSE(plain.out);
+    const auto full =
+        asked<PictureRequest>({"picture", "--toward=12.5,-15", "a.toml", "--lamp", "the lamp",
+                               "--far-side", "--out", "x.png", "--threads", "2"});
+    CHECK(full.toward == Bearing{degrees(12.5), degrees(-15)});
+    CHECK(full.lamp == "the lamp");
+    CHECK(full.far_side);
+    CHECK(full.out == std::filesystem::path("x.png"));
+    CHECK(full.threads == 2);
+}
+
+TEST_CASE("a direction that is none is refused however it is written", "[app]")
+{
+    for (const char* toward : {"45", "45,", ",0", "45;0", "45 0", "nan,0", "0,90.5", "181,0", "a,b",
+                               "0,0,0", "1e400,0", ""})
+        CHECK(complaint({"picture", "a.toml", std::string("--toward=") + toward}) != "(none)");
+    CHECK(complaint({"picture", "a.toml", "--toward", "45"}) ==
+          "command line: --toward `45` is no direction\n    give degrees outboard (inboard below "
+          "0), a comma, degrees up (down below 0), such as --toward -45,0\n");
+    CHECK(complaint({"picture", "a.toml"}).find("does not say from where to look") !=
+          std::string::npos);
+}
+
 TEST_CASE("a file may be called like a command, or begin with a dash after two", "[app]")
 {
     CHECK(asked<CheckRequest>({"check", "new"}).study == "new");
