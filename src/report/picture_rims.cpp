@@ -12,6 +12,10 @@ namespace {
 /// A surface that lies so many pixels off its neighbour's plane has jumped.
 constexpr float jump_pixels = 1.5F;
 
+/// A part's facets lie before each other where it is seen along its surface; only a fold as deep as
+/// this share of the picture's width is worth a line.
+constexpr float fold_share = 0.04F;
+
 /// A strong line is so many samples wider to each side than a thin one.
 constexpr int widened_by = 1;
 
@@ -21,7 +25,8 @@ public:
         : samples_(picture.samples), strong_(strong),
           columns_(static_cast<int>(picture.frame.width * samples_a_side)),
           rows_(static_cast<int>(picture.frame.height * samples_a_side)),
-          step_(static_cast<float>(in_mm(picture.frame.pixel)) / samples_a_side)
+          step_(static_cast<float>(in_mm(picture.frame.pixel)) / samples_a_side),
+          fold_(fold_share * step_ * static_cast<float>(columns_))
     {
     }
 
@@ -57,10 +62,17 @@ private:
     {
         if (!a.any() && !b.any())
             return Rim::none;
-        const bool jumps = a.any() != b.any() || jumps_between(a, b, way);
-        if (!jumps)
+        if (a.any() != b.any())
+            return of_silhouette(a.any() ? a : b);
+        if (!jumps_between(a, b, way))
             return a.part == b.part ? Rim::none : Rim::thin;
-        const BodySample& nearer = !b.any() || (a.any() && a.depth > b.depth) ? a : b;
+        if (a.part == b.part && std::abs(a.depth - b.depth) < fold_)
+            return Rim::none;
+        return of_silhouette(a.depth > b.depth ? a : b);
+    }
+
+    Rim of_silhouette(const BodySample& nearer) const
+    {
         return strong_[nearer.part] ? Rim::strong : Rim::thin;
     }
 
@@ -75,6 +87,7 @@ private:
     const std::vector<bool>& strong_;
     int columns_, rows_;
     float step_; ///< mm between samples
+    float fold_; ///< mm
 };
 
 /// Strong lines, made wider.
