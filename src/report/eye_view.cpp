@@ -182,6 +182,23 @@ PictureFrame EyeView::frame_toward(const Direction& toward) const
     return frame;
 }
 
+Raster EyeView::painted_toward(const BodyPicture& bodies, const LitPicture& lit,
+                               const std::vector<std::size_t>& hiders, const Workers& workers) const
+{
+    std::vector<bool> strong(obstacles_.size());
+    for (const std::size_t part : hiders)
+        strong[part] = true;
+    std::vector<Rim> rims = rims_of(bodies, strong, workers);
+    add_hidden_outline(rims, lit);
+    const auto colour = [&](std::size_t at) {
+        const BodySample& body = bodies.samples[at];
+        const Colour quiet =
+            body.any() ? quiet_colour(obstacles_[body.part].surface) : nothing_there;
+        return sample_colour(bodies, lit, quiet, at);
+    };
+    return painted(bodies.frame, colour, rims, workers);
+}
+
 Figure EyeView::toward(const Bearing& toward, const Workers& workers) const
 {
     const PictureFrame frame = frame_toward(direction_of(toward, look_.frame));
@@ -190,28 +207,17 @@ Figure EyeView::toward(const Bearing& toward, const Workers& workers) const
     LitPicture lit{frame, std::vector(bodies.samples.size(), LitKind::none)};
     for (const Lamp& lamp : lamps_)
         add(lit, lit_picture(scene_, lamp.standing, lamp.view, frame, workers));
-
     const std::vector<std::size_t> hiders = hiders_toward(frame.toward);
-    std::vector<bool> strong(obstacles_.size());
-    for (const std::size_t part : hiders)
-        strong[part] = true;
-    std::vector<Colour> quiet;
-    std::vector<std::string> names;
-    for (const Standing& s : obstacles_) {
-        quiet.push_back(quiet_colour(s.surface));
+
+    std::vector<std::string> names, hider_names;
+    names.reserve(obstacles_.size());
+    hider_names.reserve(hiders.size());
+    for (const Standing& s : obstacles_)
         names.push_back(surface_label(study_.surfaces[s.surface].name, s.twin, look_));
-    }
-    const auto colour = [&](std::size_t at) {
-        const BodySample& body = bodies.samples[at];
-        return sample_colour(bodies, lit, body.any() ? quiet[body.part] : nothing_there, at);
-    };
-    std::vector<Rim> rims = rims_of(bodies, strong, workers);
-    add_hidden_outline(rims, lit);
-    const Raster raster = painted(frame, colour, rims, workers);
-    std::vector<std::string> hider_names;
     for (const std::size_t part : hiders)
         hider_names.push_back(names[part]);
-    return eye_figure({look_, toward, areas(toward), bodies, lit, names, hider_names}, raster);
+    return eye_figure({look_, toward, areas(toward), bodies, lit, names, hider_names},
+                      painted_toward(bodies, lit, hiders, workers));
 }
 
 } // namespace glim

@@ -3,9 +3,8 @@
 #include "judgement/findings.h"
 #include "machine/workers.h"
 #include "report/figure.h"
+#include "visibility/body_picture.h"
 #include "visibility/lit_picture.h"
-
-#include <memory>
 
 namespace glim {
 
@@ -38,6 +37,9 @@ private:
     /// largest first.
     std::vector<std::size_t> hiders_toward(const Direction& toward) const;
     PictureFrame frame_toward(const Direction& toward) const;
+
+    Raster painted_toward(const BodyPicture& bodies, const LitPicture& lit,
+                          const std::vector<std::size_t>& hiders, const Workers& workers) const;
 
     const Study& study_;
     const PreparedScene& scene_;

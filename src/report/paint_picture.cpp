@@ -4,6 +4,7 @@
 #include "report/picture_colours.h"
 
 #include <array>
+#include <cmath>
 
 namespace glim {
 
@@ -34,7 +35,7 @@ std::size_t columns_of(const PictureFrame& frame)
 Colour in_light(Colour colour, float light)
 {
     const auto lit = [&](std::uint8_t channel) {
-        return static_cast<std::uint8_t>(static_cast<float>(channel) * light + 0.5F);
+        return static_cast<std::uint8_t>(std::lround(static_cast<float>(channel) * light));
     };
     return {lit(colour.red), lit(colour.green), lit(colour.blue)};
 }

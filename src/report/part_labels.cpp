@@ -16,7 +16,8 @@ constexpr int square = 4;
 class MarkedSquares {
 public:
     MarkedSquares(int columns, int rows, const std::function<bool(int, int)>& marked)
-        : columns_(columns), sums_(static_cast<std::size_t>((columns + 1) * (rows + 1)))
+        : columns_(columns),
+          sums_(static_cast<std::size_t>(columns + 1) * static_cast<std::size_t>(rows + 1))
     {
         for (int y = 0; y < rows; ++y)
             for (int x = 0; x < columns; ++x)
@@ -34,7 +35,8 @@ public:
 private:
     std::size_t place(int x, int y) const
     {
-        return static_cast<std::size_t>(y * (columns_ + 1) + x);
+        return static_cast<std::size_t>(y) * static_cast<std::size_t>(columns_ + 1) +
+               static_cast<std::size_t>(x);
     }
 
     int columns_;
@@ -49,9 +51,10 @@ public:
     {
         for (int y = 0; y < rows_; ++y)
             for (int x = 0; x < columns_; ++x) {
+                const std::size_t row =
+                    static_cast<std::size_t>(y * square + square / 2) * samples_a_side;
                 const std::size_t at =
-                    static_cast<std::size_t>(y * square + square / 2) * samples_a_side *
-                        (picture.frame.width * samples_a_side) +
+                    row * picture.frame.width * samples_a_side +
                     static_cast<std::size_t>(x * square + square / 2) * samples_a_side;
                 part_of_.push_back(free[at] ? picture.samples[at].part : NearestHit::nothing);
             }
@@ -91,7 +94,11 @@ public:
     }
 
 private:
-    std::size_t index(int x, int y) const { return static_cast<std::size_t>(y * columns_ + x); }
+    std::size_t index(int x, int y) const
+    {
+        return static_cast<std::size_t>(y) * static_cast<std::size_t>(columns_) +
+               static_cast<std::size_t>(x);
+    }
 
     /// The top left corner of a rectangle all on the part, the one nearest to the part's middle.
     std::optional<std::pair<int, int>> nearest_to_middle(const MarkedSquares& marked, int width,

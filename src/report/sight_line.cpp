@@ -8,6 +8,9 @@ namespace glim {
 
 namespace {
 
+/// Where so small a share of the lit face is hidden, the line that tells is the free one.
+constexpr double share_worth_telling = 0.002;
+
 /// One lamp's corners that face the eye, and what each ray meets first.
 struct Corners {
     LitLook::FrontCorners front;
@@ -26,7 +29,7 @@ Corners corners_of(const LampView& view, const Direction& toward)
     return corners;
 }
 
-/// The rays that meet something; all of them if none does.
+/// The rays that meet something; those that meet nothing if that is as good as none.
 std::vector<std::size_t> rays_that_tell(const Corners& corners)
 {
     for (const FacetHits* hits : {&corners.others, &corners.all}) {
@@ -34,12 +37,14 @@ std::vector<std::size_t> rays_that_tell(const Corners& corners)
         for (std::size_t ray = 0; ray < hits->rays(); ++ray)
             if (!hits->of(ray).empty())
                 rays.push_back(ray);
-        if (!rays.empty())
+        if (static_cast<double>(rays.size()) >
+            share_worth_telling * static_cast<double>(hits->rays()))
             return rays;
     }
-    std::vector<std::size_t> rays(corners.places.size());
-    for (std::size_t ray = 0; ray < rays.size(); ++ray)
-        rays[ray] = ray;
+    std::vector<std::size_t> rays;
+    for (std::size_t ray = 0; ray < corners.all.rays(); ++ray)
+        if (corners.all.of(ray).empty())
+            rays.push_back(ray);
     return rays;
 }
 

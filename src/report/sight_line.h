@@ -14,8 +14,8 @@ struct SightLine {
 };
 
 /// The one in the middle of what is hidden, by things not approved with the lamp if they hide any
-/// of it; else, where nothing hides, in the middle of the lit face. None where no lit facet faces
-/// the eye. `look` is one of the scene.
+/// of it; else, where next to nothing is hidden, in the middle of the lit face. None where no lit
+/// facet faces the eye. `look` is one of the scene.
 std::optional<SightLine> sight_line(const Study& study, const PreparedScene& scene,
                                     const LampLook& look, const Bearing& toward);
 

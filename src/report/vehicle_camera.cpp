@@ -57,6 +57,7 @@ std::vector<Wanted> blocking_places(const CornerSubject& subject, const Point& o
 double share_seen(const std::vector<Wanted>& wanted, const Caster& caster, const Direction& eye)
 {
     std::vector<RayStart> starts;
+    starts.reserve(wanted.size());
     for (const Wanted& w : wanted)
         starts.push_back({static_cast<float>(w.at.x()), static_cast<float>(w.at.y()),
                           static_cast<float>(w.at.z()), skip_mm});
@@ -125,20 +126,19 @@ Box subject_box(const CornerSubject& subject, const PictureFrame& frame)
 } // namespace
 
 PictureFrame corner_frame(const CornerSubject& subject, const Vehicle& vehicle,
-                          const Caster& caster, const Point& origin, std::uint32_t width,
-                          std::uint32_t height)
+                          const Caster& caster, const Point& origin, const PixelSize& size)
 {
     PictureFrame frame =
         picture_frame(best_side(subject, vehicle, caster, origin), vehicle.up, vehicle.forward);
-    frame.width = width;
-    frame.height = height;
+    frame.width = size.width;
+    frame.height = size.height;
     const Box box = subject_box(subject, frame);
     const Point centre = box.centre();
     frame.centre =
         centre.x() * frame.across + centre.y() * frame.up + centre.z() * frame.toward.vector();
-    const double wanted_mm = std::max(box.size().x(), box.size().y() * width / height);
+    const double wanted_mm = std::max(box.size().x(), box.size().y() * size.width / size.height);
     frame.pixel = millimetres(
-        std::clamp(wanted_mm / share_of_subject, least_width_mm, most_width_mm) / width);
+        std::clamp(wanted_mm / share_of_subject, least_width_mm, most_width_mm) / size.width);
     return frame;
 }
 

@@ -6,6 +6,10 @@
 
 namespace glim {
 
+struct PixelSize {
+    std::uint32_t width, height;
+};
+
 /// What a picture of a corner has to show.
 struct CornerSubject {
     const LampLook& look;
@@ -16,9 +20,8 @@ struct CornerSubject {
 
 /// A three-quarter view, from before the lamp's end of the vehicle: from whichever side shows most
 /// of both the lit face and of what hides it, wide enough to show the corner around them.
-/// `caster` has all bodies of the picture. `width` and `height` are pixels.
+/// `caster` has all bodies of the picture.
 PictureFrame corner_frame(const CornerSubject& subject, const Vehicle& vehicle,
-                          const Caster& caster, const Point& origin, std::uint32_t width,
-                          std::uint32_t height);
+                          const Caster& caster, const Point& origin, const PixelSize& size);
 
 } // namespace glim

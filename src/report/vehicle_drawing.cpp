@@ -95,6 +95,20 @@ public:
         const double wide = *line_text(words).width;
         return room_of({end_.x() + (to_the_right ? -wide - off : off), end_.y() + off}, words);
     }
+    /// Squares that cover the line.
+    std::vector<Rect> squares() const
+    {
+        constexpr double half = 4;
+        std::vector<Rect> all;
+        for (const auto& [a, b] : {std::pair(from_, turn_), std::pair(turn_, end_)}) {
+            const int count = static_cast<int>((b - a).norm() / half) + 1;
+            for (int i = 0; i <= count; ++i) {
+                const Point2 p = a + (b - a) * i / count;
+                all.push_back({p.x() - half, p.y() - half, 2 * half, 2 * half});
+            }
+        }
+        return all;
+    }
     Rect meets_room(const std::string& words) const
     {
         return room_of(turn_ + Point2(off, off), words);
@@ -177,6 +191,7 @@ std::vector<Rect> rooms_taken(const PictureFrame& frame, const VehicleOverlay& o
     if (!overlay.line)
         return rooms;
     const DrawnLine line(frame, *overlay.line);
+    rooms = line.squares();
     rooms.push_back(line.eye_room(overlay.eye_words));
     if (!overlay.meets_words.empty())
         rooms.push_back(line.meets_room(overlay.meets_words));

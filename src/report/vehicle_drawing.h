@@ -26,7 +26,7 @@ struct VehicleOverlay {
     std::vector<PartLabel> labels;
 };
 
-/// Where words of the sight line stand, in pixels of the painted part.
+/// Where the sight line runs and its words stand, in pixels of the painted part.
 std::vector<Rect> rooms_taken(const PictureFrame& frame, const VehicleOverlay& overlay);
 
 Drawing vehicle_drawing(const PictureFrame& frame, Raster raster, VehicleOverlay overlay);

@@ -159,13 +159,36 @@ std::vector<bool> free_of_subject(const BodyPicture& bodies, const CornerColours
     const std::size_t columns = std::size_t{bodies.frame.width} * samples_a_side;
     for (std::size_t at = 0; at < bodies.samples.size(); ++at) {
         const double x = static_cast<double>(at % columns) / samples_a_side;
-        const double y = static_cast<double>(at / columns) / samples_a_side;
+        const std::size_t row = at / columns;
+        const double y = static_cast<double>(row) / samples_a_side;
         const bool is_taken = std::any_of(taken.begin(), taken.end(), [&](const Rect& r) {
             return r.x <= x && x <= r.right() && r.y <= y && y <= r.bottom();
         });
         free.push_back(!is_taken && colours.is_quiet(bodies.samples[at]));
     }
     return free;
+}
+
+std::vector<std::string> names_of(const std::vector<Standing>& drawn, const LampLook& look,
+                                  const Study& study)
+{
+    std::vector<std::string> names;
+    names.reserve(drawn.size());
+    for (const Standing& s : drawn)
+        names.push_back(surface_label(study.surfaces[s.surface].name, s.twin, look));
+    return names;
+}
+
+CornerSubject subject_of(const Session& session, const LampLook& look, const LampVerdict& verdict)
+{
+    const PreparedScene& scene = session.scene();
+    CornerSubject subject{look,
+                          {},
+                          blocking_surfaces(verdict, session.study()),
+                          sight_line(session.study(), scene, look, look.toward[worst_at(verdict)])};
+    for (const LampStanding& lamp : look.standings)
+        subject.lit.push_back(scene.lit_surface_of(lamp));
+    return subject;
 }
 
 } // namespace
@@ -175,37 +198,29 @@ Figure vehicle_view(const Session& session, const LampLook& look, const LampVerd
 {
     const Study& study = session.study();
     const PreparedScene& scene = session.scene();
-    CornerSubject subject{look,
-                          {},
-                          blocking_surfaces(verdict, study),
-                          sight_line(study, scene, look, look.toward[worst_at(verdict)])};
-    for (const LampStanding& lamp : look.standings)
-        subject.lit.push_back(scene.lit_surface_of(lamp));
+    const CornerSubject subject = subject_of(session, look, verdict);
     const std::vector<Standing> drawn = drawn_surfaces(study);
     const Caster caster = scene.caster_of(drawn);
     const PictureFrame frame = corner_frame(subject, study.vehicle, caster, scene.origin(),
-                                            vehicle_raster_width, vehicle_raster_height);
+                                            {vehicle_raster_width, vehicle_raster_height});
     const BodyPicture bodies =
         body_picture({caster, scene.meshes_of(drawn), scene.origin()}, frame, workers);
-
     const CornerColours colours(drawn, look, study, subject.blocking);
-    std::vector<std::string> names;
-    for (const Standing& s : drawn)
-        names.push_back(surface_label(study.surfaces[s.surface].name, s.twin, look));
-    VehicleOverlay overlay = overlay_of(study, look, verdict, subject.line);
-    overlay.labels =
-        place_labels(bodies, free_of_subject(bodies, colours, rooms_taken(frame, overlay)), names,
-                     vehicle_label_size, vehicle_pixels_a_point);
-    Figure figure;
-    figure.title = overlay.title;
-    figure.caption = caption_of(look, verdict, overlay);
-    figure.alt = figure.caption;
-    figure.is_picture = true;
     const Raster raster = painted(
         frame, [&](std::size_t at) { return colours.of(bodies.samples[at]); },
         rims_of(bodies, std::vector<bool>(drawn.size()), workers), workers);
-    figure.drawing = vehicle_drawing(frame, raster, std::move(overlay));
-    return figure;
+
+    VehicleOverlay overlay = overlay_of(study, look, verdict, subject.line);
+    overlay.labels =
+        place_labels(bodies, free_of_subject(bodies, colours, rooms_taken(frame, overlay)),
+                     names_of(drawn, look, study), vehicle_label_size, vehicle_pixels_a_point);
+    const std::string caption = caption_of(look, verdict, overlay);
+    const std::string title = overlay.title;
+    return {.drawing = vehicle_drawing(frame, raster, std::move(overlay)),
+            .title = title,
+            .caption = caption,
+            .alt = caption,
+            .is_picture = true};
 }
 
 } // namespace glim
