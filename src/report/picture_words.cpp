@@ -55,8 +55,12 @@ std::string eye_caption(const LampLook& look, const Bearing& toward, const Viewe
     if (areas.own > Area())
         words += "; " + area_words(areas.own) +
                  " hidden by the lamp itself or by what was approved with it";
-    words += ". Hatched is the lit face that is hidden, seen through what hides it. Every surface "
-             "that can block the lamp is drawn, from afar: the scale is the same all over.";
+    words += ".";
+    if (areas.hidden + areas.own > Area())
+        words += " Hatched is the lit face that is hidden, seen through what hides it.";
+    words +=
+        " Every surface that can block the lamp is drawn, from afar: the scale is the same all "
+        "over.";
     if (!areas.from_look)
         words += " These areas were sampled for the picture: no check looked in this direction.";
     return words;

@@ -92,6 +92,7 @@ TEST_CASE("what hides a lamp is named where it hides", "[report]")
     CHECK(view.toward({}, {}).caption.find(" mm2 hidden by flank. ") != std::string::npos);
     const Figure free = view.toward({degrees(60), degrees(0)}, {});
     CHECK(free.caption.find("hidden by") == std::string::npos);
+    CHECK(free.caption.find("Hatched") == std::string::npos);
     CHECK(free.alt.find("nothing hidden") != std::string::npos);
     CHECK(free.title == "indicator from 60 deg outboard, level");
 }
