@@ -75,14 +75,14 @@ std::string hatching_words(const ChartSubject& s)
 
 std::string capital(std::string words)
 {
-    if (!words.empty())
-        words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
     return words;
 }
 
 } // namespace
 
-Figure area_map(Subject s)
+Figure area_map(const Subject& s)
 {
     const AxisEnds h = ends_of_h(s->speech);
     Figure f;
@@ -96,7 +96,7 @@ Figure area_map(Subject s)
     return f;
 }
 
-Figure polar_area_map(Subject s)
+Figure polar_area_map(const Subject& s)
 {
     Figure f;
     f.title = quantity(*s) + " about the axis";
@@ -110,7 +110,7 @@ Figure polar_area_map(Subject s)
     return f;
 }
 
-Figure margin_map(Subject s)
+Figure margin_map(const Subject& s)
 {
     Figure f;
     f.title = "Margin by direction";

@@ -150,8 +150,9 @@ std::string found_words(const Shown& shown, const std::vector<std::string>& name
 
 } // namespace
 
-Figure blocking_chart(std::shared_ptr<const ChartSubject> subject, const LampVerdict& verdict,
-                      const BlockingMap& blocking, const std::vector<std::string>& names)
+Figure blocking_chart(const std::shared_ptr<const ChartSubject>& subject,
+                      const LampVerdict& verdict, const BlockingMap& blocking,
+                      const std::vector<std::string>& names)
 {
     const auto shown = std::make_shared<const Shown>(shown_of(subject, verdict, blocking));
     MapColours colours;

@@ -12,7 +12,7 @@ namespace {
 
 std::string words_of_region(const RuleRow& row, Outcome outcome)
 {
-    const std::string words(words_of(outcome));
+    std::string words(words_of(outcome));
     if (outcome != Outcome::not_met)
         return words;
     if (const auto* least = std::get_if<LeastArea>(&row.criterion))

@@ -44,7 +44,8 @@ public:
 private:
     std::uint64_t key(Kind kind, Corner c) const
     {
-        const auto place = static_cast<std::uint64_t>(c.v * grid_.h_lines() + c.h);
+        const auto v = static_cast<std::uint64_t>(c.v), h = static_cast<std::uint64_t>(c.h);
+        const std::uint64_t place = v * static_cast<std::uint64_t>(grid_.h_lines()) + h;
         return place * kinds + static_cast<std::uint64_t>(kind);
     }
 

@@ -43,7 +43,11 @@ private:
         return v >= 0 && h >= 0 && grid_.has_cell(v / 2, h / 2) &&
                chosen_[*grid_.node((v + 1) / 2, (h + 1) / 2)];
     }
-    std::uint64_t key(int v, int h) const { return static_cast<std::uint64_t>(v * h_lines() + h); }
+    std::uint64_t key(int v, int h) const
+    {
+        return static_cast<std::uint64_t>(v) * static_cast<std::uint64_t>(h_lines()) +
+               static_cast<std::uint64_t>(h);
+    }
 
     void add_rim(int v, int h)
     {

@@ -110,6 +110,7 @@ private:
     Path band(const std::vector<ProfilePoint>& stretch, bool with_mesh) const
     {
         std::vector<Point2> around;
+        around.reserve(2 * stretch.size());
         for (const ProfilePoint& p : stretch)
             around.emplace_back(x_of(p.along), y_of(p.high + (with_mesh ? p.mesh_error : 0)));
         for (auto p = stretch.rbegin(); p != stretch.rend(); ++p)
@@ -288,7 +289,7 @@ Figure figure_of(const Subject& s, const Profile& p)
 
 } // namespace
 
-std::vector<Figure> profile_charts(Subject subject, const LampLook& look)
+std::vector<Figure> profile_charts(const Subject& subject, const LampLook& look)
 {
     const Profile level = profile_along_h(*subject, look, Angle());
     const Profile at_worst = profile_along_h(*subject, look, subject->worst.v);
