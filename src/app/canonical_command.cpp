@@ -25,14 +25,23 @@ std::string shell_word(const std::string& word)
     return quoted + "'";
 }
 
+std::string study_and_step(const std::filesystem::path& study, const std::optional<Angle>& step)
+{
+    return shell_word(study.filename().string()) +
+           (step ? " --step " + shortest(in_degrees(*step)) : "");
+}
+
 } // namespace
 
 std::string canonical_command(const CheckRequest& request)
 {
-    std::string command = "cornerglim check " + shell_word(request.study.filename().string());
-    if (request.step)
-        command += " --step " + shortest(in_degrees(*request.step));
-    return command;
+    return "cornerglim check " + study_and_step(request.study, request.step);
+}
+
+std::string canonical_command(const ReportRequest& request, const std::string& day)
+{
+    return "cornerglim report " + study_and_step(request.study, request.step) +
+           (day.empty() ? "" : " --date " + day) + " --out report";
 }
 
 } // namespace glim

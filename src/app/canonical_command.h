@@ -10,4 +10,7 @@ namespace glim {
 /// none (--out, --threads, --json, --quiet). Quoted for a POSIX shell where a name needs it.
 std::string canonical_command(const CheckRequest& request);
 
+/// `day` is what the report bears, wherever it comes from; empty: none. The folder is the user's.
+std::string canonical_command(const ReportRequest& request, const std::string& day);
+
 } // namespace glim

@@ -24,6 +24,14 @@ constexpr CommandOption threads{"--threads", "N",
                                 "work on so many threads; 0, as without it, for all cores. The "
                                 "results are the same to the byte",
                                 &Words::threads};
+constexpr CommandOption report_folder{"--out", "DIR",
+                                      "write report.html and report.pdf to this folder, and all "
+                                      "that `check` writes",
+                                      &Words::out};
+constexpr CommandOption date{"--date", "DAY",
+                             "the day that the report bears, as 2026-01-31, or `today`. Without it "
+                             "that of SOURCE_DATE_EPOCH, else none",
+                             &Words::date};
 constexpr CommandOption json{"--json", "", "print one JSON document instead of text", &Words::json};
 constexpr CommandOption quiet{"--quiet", "", "print a line for each check, and no progress",
                               &Words::quiet};
@@ -43,6 +51,7 @@ constexpr CommandOption picture_file{"--out", "FILE",
                                      &Words::out};
 
 constexpr std::array check_options{out_folder, step, threads, json, quiet};
+constexpr std::array report_options{report_folder, step, date, threads, quiet};
 constexpr std::array picture_options{toward, lamp, far_side, picture_file, threads};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
@@ -52,6 +61,10 @@ constexpr std::array commands = {
     Command{"check", "STUDY", "look at every lamp of a study and judge its checks",
             "STUDY is a study file (docs/study-file.md). Nothing is written without --out.",
             check_options, check_request},
+    Command{"report", "STUDY", "check a study and write a report of it",
+            "STUDY is a study file (docs/study-file.md). The report (docs/report.md) is a page "
+            "for browsers and a PDF that say the same; the exit code is that of `check`.",
+            report_options, report_request},
     Command{"picture", "STUDY", "picture a lamp as an eye sees it from one direction",
             "STUDY is a study file; it needs no checks. The picture (docs/pictures.md) shows what "
             "of the lamp is seen, what is hidden and by what.",

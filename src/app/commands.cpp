@@ -1,12 +1,14 @@
 #include "app/commands.h"
 
 #include "app/canonical_command.h"
+#include "app/report_day.h"
 #include "app/request_of.h"
 #include "input/read_mesh.h"
 #include "input/read_photometry.h"
 #include "input/read_study.h"
 #include "input/shipped_tables.h"
 #include "judgement/check_study.h"
+#include "judgement/session.h"
 #include "machine/progress_line.h"
 #include "machine/terminal.h"
 #include "machine/whole_file.h"
@@ -18,13 +20,15 @@
 #include "report/summary.h"
 #include "report/table_words.h"
 #include "report/warning_words.h"
+#include "report/write_report.h"
 #include "report/write_results.h"
 
 namespace glim {
 
 namespace {
 
-Study study_asked(const CheckRequest& request)
+template <class Asked>
+Study study_asked(const Asked& request)
 {
     Study study = read_study(request.study);
     if (request.step)
@@ -105,6 +109,38 @@ Answer answer(const CheckRequest& request, const Surroundings& here)
     if (request.json || request.quiet)
         answer.notes = warnings_words(facts.warnings, here.style);
     return answer;
+}
+
+Answer answer(const ReportRequest& request, const Surroundings& here)
+{
+    const std::string day = report_day(request.date, source_date_epoch());
+    const Session session(study_asked(request));
+    const Study& study = session.study();
+    NewFolder folder(request.out);
+
+    ProgressLine line(!request.quiet && may_show_progress());
+    const Workers workers{.threads = request.threads,
+                          .stop = here.stop,
+                          .progress = line.telling("looking", "directions")};
+    const Findings findings = session.check(session.all_checks(), study.sampling.step, workers);
+    const RunFacts facts = run_facts(study, here.program_version, canonical_command(request, day));
+    const auto telling = [&](const char* doing, const char* pieces) {
+        Workers told = workers;
+        told.progress = line.telling(doing, pieces);
+        return told;
+    };
+    const ReportFigures figures =
+        report_figures(session, findings, telling("mapping who is in the way", "directions"),
+                       telling("picturing", "pictures"));
+    write_report(
+        {findings, facts, figures, day}, study, folder,
+        {.figures = line.telling("drawing", "figures"), .pages = line.telling("setting", "pages")});
+    line.erase();
+    return {exit_code_of(findings), short_summary(findings, here.style),
+            warnings_words(facts.warnings, here.style) +
+                (request.quiet
+                     ? ""
+                     : "Written: " + (request.out / "report.html").string() + " and report.pdf\n")};
 }
 
 Answer answer(const InspectRequest& request, const Surroundings& here)

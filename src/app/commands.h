@@ -28,6 +28,8 @@ struct Answer {
 
 /// Reads the study, checks it, writes the results if asked to, and tells them.
 Answer answer(const CheckRequest& request, const Surroundings& here);
+/// The same with a report, which is written to a folder with the results.
+Answer answer(const ReportRequest& request, const Surroundings& here);
 /// Pictures a lamp of the study from one direction and tells what it shows.
 Answer answer(const PictureRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.

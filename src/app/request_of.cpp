@@ -1,5 +1,7 @@
 #include "app/request_of.h"
 
+#include "machine/day.h"
+
 #include <charconv>
 #include <cmath>
 
@@ -80,6 +82,14 @@ std::optional<std::filesystem::path> read_out(const Words& words, Complaints& co
     return words.out;
 }
 
+std::optional<std::string> read_date(const Words& words, Complaints& complaints)
+{
+    if (words.date && *words.date != "today" && !is_day(*words.date))
+        complaints.add(command_line_place(), "--date `" + *words.date + "` is no day",
+                       "write it as 2026-01-31, or --date today");
+    return words.date;
+}
+
 } // namespace
 
 Request check_request(const Words& words, Complaints& complaints)
@@ -90,6 +100,19 @@ Request check_request(const Words& words, Complaints& complaints)
                         .threads = read_threads(words, complaints),
                         .json = words.json,
                         .quiet = words.quiet};
+}
+
+Request report_request(const Words& words, Complaints& complaints)
+{
+    if (!words.out)
+        complaints.add(command_line_place(), "`report` does not say where to write",
+                       "name a new folder: --out DIR");
+    return ReportRequest{.study = words.argument.value_or(""),
+                         .out = read_out(words, complaints).value_or(""),
+                         .step = read_step(words, complaints),
+                         .date = read_date(words, complaints),
+                         .threads = read_threads(words, complaints),
+                         .quiet = words.quiet};
 }
 
 Request picture_request(const Words& words, Complaints& complaints)

@@ -15,6 +15,7 @@ inline constexpr Angle largest_step = degrees(45);
 
 // What the words of each command mean; what they do not mean is complained of.
 Request check_request(const Words& words, Complaints& complaints);
+Request report_request(const Words& words, Complaints& complaints);
 Request picture_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);
 Request new_request(const Words& words, Complaints& complaints);

@@ -21,6 +21,16 @@ struct CheckRequest {
     bool quiet = false;
 };
 
+/// A check that leaves a report behind.
+struct ReportRequest {
+    std::filesystem::path study;
+    std::filesystem::path out;
+    std::optional<Angle> step;       ///< in place of the study's own
+    std::optional<std::string> date; ///< "today" or a day as "2026-01-02"
+    unsigned threads = 0;            ///< 0: all cores
+    bool quiet = false;
+};
+
 /// One eye's view of one lamp.
 struct PictureRequest {
     std::filesystem::path study;
@@ -53,7 +63,7 @@ struct TextRequest {
     std::string text;
 };
 
-using Request = std::variant<CheckRequest, PictureRequest, InspectRequest, NewRequest,
-                             TablesRequest, TextRequest>;
+using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, InspectRequest,
+                             NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

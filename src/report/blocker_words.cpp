@@ -29,7 +29,15 @@ bool fails(const LampVerdict& verdict)
     return verdict.coverage.directions_met < verdict.coverage.directions;
 }
 
-std::vector<const Blocker*> told(const LampVerdict& verdict, const LampLook& look)
+std::string range_mm(const char* axis, double least, double most)
+{
+    return std::string(axis) + " " + rounded(std::floor(least), 0) + ".." +
+           rounded(std::ceil(most), 0);
+}
+
+} // namespace
+
+std::vector<const Blocker*> told_blockers(const LampVerdict& verdict, const LampLook& look)
 {
     const SeenArea& seen = look.seen[worst_at(verdict)];
     const Area hidden = seen.lens - look.visible(worst_at(verdict));
@@ -43,20 +51,19 @@ std::vector<const Blocker*> told(const LampVerdict& verdict, const LampLook& loo
     return blockers;
 }
 
-std::string range_mm(const char* axis, double least, double most)
+std::string box_words(const Box& box)
 {
-    return std::string(axis) + " " + rounded(std::floor(least), 0) + ".." +
-           rounded(std::ceil(most), 0);
+    return range_mm("x", box.least.x(), box.most.x()) + ", " +
+           range_mm("y", box.least.y(), box.most.y()) + ", " +
+           range_mm("z", box.least.z(), box.most.z()) + " mm";
 }
-
-} // namespace
 
 std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLook& look)
 {
     std::vector<std::vector<std::string>> rows = {{"surface", "at worst", "of that alone"}};
     if (fails(verdict))
         rows.front().emplace_back("where it fails");
-    for (const Blocker* b : told(verdict, look)) {
+    for (const Blocker* b : told_blockers(verdict, look)) {
         rows.push_back({surface_label(b->surface, b->twin, look), whole_mm2(b->taken_at_worst()),
                         whole_mm2(b->alone_at_worst)});
         if (fails(verdict)) {
@@ -71,14 +78,11 @@ std::vector<std::string> blocker_table(const LampVerdict& verdict, const LampLoo
 
 std::string patch_words(const LampVerdict& verdict, const LampLook& look)
 {
-    const std::vector<const Blocker*> blockers = told(verdict, look);
+    const std::vector<const Blocker*> blockers = told_blockers(verdict, look);
     if (blockers.empty() || blockers.front()->patch.empty())
         return {};
-    const Box& patch = blockers.front()->patch;
     return "patch of " + surface_label(blockers.front()->surface, blockers.front()->twin, look) +
-           ": " + range_mm("x", patch.least.x(), patch.most.x()) + ", " +
-           range_mm("y", patch.least.y(), patch.most.y()) + ", " +
-           range_mm("z", patch.least.z(), patch.most.z()) + " mm";
+           ": " + box_words(blockers.front()->patch);
 }
 
 } // namespace glim

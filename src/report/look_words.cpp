@@ -14,6 +14,19 @@ std::string surface_label(const std::string& surface, bool twin, const LampLook&
     return surface + (look.twin ? " (mirrored)" : " (far side)");
 }
 
+std::string_view words_of(Obstacles obstacles)
+{
+    switch (obstacles) {
+    case Obstacles::without_approved:
+        return "everything but what was approved with it";
+    case Obstacles::approved_too:
+        return "everything, what was approved with it like any other";
+    case Obstacles::all:
+        break;
+    }
+    return "everything";
+}
+
 bool is_exact(const LampLook& look, std::size_t at) { return look.exact[at].has_value(); }
 
 Area uncertainty(const LampLook& look, std::size_t at)

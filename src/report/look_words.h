@@ -12,6 +12,9 @@ std::string label_of(const LampLook& look);
 /// "nose (far side)", or "nose (mirrored)" where the lamp is a twin itself.
 std::string surface_label(const std::string& surface, bool twin, const LampLook& look);
 
+/// What was in the way of it: "everything", "everything but what was approved with it".
+std::string_view words_of(Obstacles obstacles);
+
 /// Whether the best area toward that direction is computed without sampling.
 bool is_exact(const LampLook& look, std::size_t at);
 

@@ -3,6 +3,7 @@
 #include "geometry/chord_error.h"
 #include "geometry/likely_unit.h"
 #include "report/health_json.h"
+#include "report/health_words.h"
 #include "report/numbers.h"
 
 namespace glim {
@@ -68,19 +69,6 @@ std::vector<Labelled> reservations(const MeshFacts& facts)
                                            ": what they would hide is missing; "
                                            "export them as triangles"});
     return entries;
-}
-
-std::vector<Labelled> health_entries(const MeshHealth& h)
-{
-    const auto count = [](std::size_t n) { return std::to_string(n); };
-    return {{"facets", count(h.facets)},
-            {"points", count(h.points) + " after welding equal ones"},
-            {"components", count(h.components) + ", connected over shared corners"},
-            {"degenerate", count(h.degenerate) + " facets without area"},
-            {"duplicate", count(h.duplicate) + " facets beyond the first on the same corners"},
-            {"open edges", count(h.boundary_edges) + " used by one facet"},
-            {"crowded edges", count(h.non_manifold_edges) + " used by three facets or more"},
-            {"winding", count(h.winding_conflicts) + " edges whose two facets face opposite ways"}};
 }
 
 Json point_json(const Point& p) { return Json::Array{p.x(), p.y(), p.z()}; }

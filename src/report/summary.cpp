@@ -2,10 +2,8 @@
 
 #include "model/rule.h"
 #include "report/check_words.h"
-#include "report/numbers.h"
+#include "report/run_words.h"
 #include "report/warning_words.h"
-
-#include <algorithm>
 
 namespace glim {
 
@@ -18,27 +16,6 @@ std::string heading(const Findings& findings, const RunFacts& facts, const TextS
     const std::string title =
         findings.title.empty() ? facts.study : findings.title + " (" + facts.study + ")";
     return wrapped(title, style.columns) + "\n";
-}
-
-std::string counts_words(const Findings& findings)
-{
-    std::string words;
-    for (const OutcomeWord& word : outcome_words) {
-        const auto count =
-            std::count_if(findings.checks.begin(), findings.checks.end(),
-                          [&](const CheckFindings& c) { return c.outcome == word.outcome; });
-        if (count > 0)
-            words +=
-                (words.empty() ? "" : ", ") + std::to_string(count) + " " + std::string(word.words);
-    }
-    return words;
-}
-
-std::string looked_words(const Sampling& sampling)
-{
-    return "a direction every " + angle_words(sampling.step) +
-           " and at every edge of a field; obstacles of " + rounded(in_mm(sampling.feature), 3) +
-           " mm and more";
 }
 
 } // namespace

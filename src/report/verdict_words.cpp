@@ -13,25 +13,6 @@ namespace {
 /// More than these nobody reads on a terminal; result.json has them all.
 constexpr std::size_t most_ranges = 5;
 
-std::string margin_words(Area margin)
-{
-    return margin < Area() ? area_words(-margin) + " too little"
-                           : area_words(margin) + " more than needed";
-}
-
-std::string figure_words(double figure, FigureUnit unit)
-{
-    switch (unit) {
-    case FigureUnit::degrees:
-        return rounded(figure, 2) + " deg";
-    case FigureUnit::share:
-        return rounded(figure * 100, 1) + " %";
-    case FigureUnit::millimetres:
-        break;
-    }
-    return rounded(figure, 1) + " mm";
-}
-
 std::string precision_words(const LampLook& look, std::size_t at)
 {
     if (is_exact(look, at))
@@ -41,6 +22,12 @@ std::string precision_words(const LampLook& look, std::size_t at)
 }
 
 } // namespace
+
+std::string spare_words(Area margin)
+{
+    return margin < Area() ? area_words(-margin) + " too little"
+                           : area_words(margin) + " more than needed";
+}
 
 std::string demand_words(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
 {
@@ -59,7 +46,7 @@ std::string least_words(const LampVerdict& verdict, const LampLook& look)
 {
     const std::size_t at = worst_at(verdict);
     return area_words(verdict.least_visible) + " (" + precision_words(look, at) + "), " +
-           margin_words(verdict.margin) + "; with nothing in the way " +
+           spare_words(verdict.margin) + "; with nothing in the way " +
            area_words(look.seen[at].lens);
 }
 
@@ -105,23 +92,40 @@ std::vector<std::string> crossing_words(const LampVerdict& verdict, const LampLo
     return lines;
 }
 
+std::string measure_words(double figure, FigureUnit unit)
+{
+    switch (unit) {
+    case FigureUnit::degrees:
+        return rounded(figure, 2) + " deg";
+    case FigureUnit::share:
+        return rounded(figure * 100, 1) + " %";
+    case FigureUnit::millimetres:
+        break;
+    }
+    return rounded(figure, 1) + " mm";
+}
+
+const Measurement& tightest(const LampVerdict& verdict)
+{
+    return *std::min_element(verdict.measured.begin(), verdict.measured.end(),
+                             [](const auto& a, const auto& b) { return a.margin() < b.margin(); });
+}
+
 std::string tightest_words(const LampVerdict& verdict)
 {
-    const auto tightest =
-        std::min_element(verdict.measured.begin(), verdict.measured.end(),
-                         [](const auto& a, const auto& b) { return a.margin() < b.margin(); });
-    return figure_words(tightest->figure, tightest->unit);
+    const Measurement& m = tightest(verdict);
+    return measure_words(m.figure, m.unit);
 }
 
 std::vector<std::string> measured_words(const LampVerdict& verdict)
 {
     std::vector<std::string> lines;
     for (const Measurement& m : verdict.measured) {
-        std::string line = m.what + ": " + figure_words(m.figure, m.unit);
+        std::string line = m.what + ": " + measure_words(m.figure, m.unit);
         if (m.at_least)
-            line += ", at least " + figure_words(*m.at_least, m.unit);
+            line += ", at least " + measure_words(*m.at_least, m.unit);
         if (m.at_most)
-            line += ", at most " + figure_words(*m.at_most, m.unit);
+            line += ", at most " + measure_words(*m.at_most, m.unit);
         lines.push_back(line + (m.note.empty() ? "" : " (" + m.note + ")"));
     }
     return lines;

@@ -14,6 +14,9 @@ namespace glim {
 /// "at least 1250 mm2 in view, 45 deg inboard, 15 deg down to 15 deg up"
 std::string demand_words(const RuleRow& row, const LampVerdict& verdict, const LampLook& look);
 
+/// "537.7 mm2 too little", "12.3 mm2 more than needed"
+std::string spare_words(Area margin);
+
 /// "712.3 mm2 (exact), 537.7 mm2 too little; with nothing in the way 2310 mm2"
 std::string least_words(const LampVerdict& verdict, const LampLook& look);
 
@@ -32,6 +35,12 @@ std::vector<std::string> crossing_words(const LampVerdict& verdict, const LampLo
 
 /// A line for each figure of place: "lowest point ...: 512.3 mm, at least 350 mm".
 std::vector<std::string> measured_words(const LampVerdict& verdict);
+
+/// "512.3 mm", "2.5 deg", "61.2 %"
+std::string measure_words(double figure, FigureUnit unit);
+
+/// What is nearest to its limit. Requires: something was measured.
+const Measurement& tightest(const LampVerdict& verdict);
 
 /// The figure nearest to its limit. Requires: something was measured.
 std::string tightest_words(const LampVerdict& verdict);

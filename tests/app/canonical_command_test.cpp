@@ -25,3 +25,14 @@ TEST_CASE("a name with blanks or quotes can be typed as it stands", "[app]")
     request.study = "it's.toml";
     CHECK(canonical_command(request) == "cornerglim check 'it'\\''s.toml'");
 }
+
+TEST_CASE("the command of a report names its day, wherever that comes from", "[app]")
+{
+    ReportRequest request;
+    request.study = "some/where/theme.toml";
+    request.out = "elsewhere";
+    CHECK(canonical_command(request, "") == "cornerglim report theme.toml --out report");
+    request.step = degrees(2);
+    CHECK(canonical_command(request, "2026-01-02") ==
+          "cornerglim report theme.toml --step 2 --date 2026-01-02 --out report");
+}

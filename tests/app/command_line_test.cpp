@@ -158,3 +158,20 @@ TEST_CASE("an option without its value, or given twice, is complained of", "[app
     CHECK(complaint({"check", "a.toml", "--step"}) != "(none)");
     CHECK(complaint({"check", "a.toml", "--step", "1", "--step", "2"}) != "(none)");
 }
+
+TEST_CASE("report needs a folder and takes a day", "[app]")
+{
+    const auto full = asked<ReportRequest>(
+        {"report", "a.toml", "--out", "x", "--date", "2026-01-31", "--step", "2", "--quiet"});
+    CHECK(full.study == "a.toml");
+    CHECK(full.out == "x");
+    CHECK(full.date == "2026-01-31");
+    CHECK(full.step == degrees(2));
+    CHECK(full.quiet);
+    CHECK(asked<ReportRequest>({"report", "a.toml", "--out", "x", "--date", "today"}).date ==
+          "today");
+    CHECK(complaint({"report", "a.toml", "--date", "tomorrow"}) ==
+          "command line: `report` does not say where to write\n    name a new folder: --out DIR\n"
+          "command line: --date `tomorrow` is no day\n"
+          "    write it as 2026-01-31, or --date today\n");
+}

@@ -1,0 +1,95 @@
+#include "report/answer_words.h"
+
+#include "report/look_words.h"
+#include "report/numbers.h"
+#include "report/verdict_words.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+std::string found_words(const RowFindings& row, const LampVerdict& verdict)
+{
+    if (std::holds_alternative<LeastArea>(row.row.criterion))
+        return area_words(verdict.least_visible) + " in view where " + area_words(verdict.needed) +
+               " are needed, " + spare_words(verdict.margin);
+    return area_words(verdict.hidden) + " hidden";
+}
+
+/// Who and where, after what was found.
+std::string figures_sentence(const Findings& findings, const CheckFindings& check)
+{
+    const LampVerdict& verdict = check.deciding_verdict();
+    const LampLook& look = findings.looks[verdict.look];
+    if (has_areas(verdict))
+        return found_words(check.deciding_row(), verdict) + "; worst for " + label_of(look) +
+               ", seen from " + bearing_words(look.toward[worst_at(verdict)], speech_of(look));
+    if (!verdict.measured.empty())
+        return label_of(look) + ", " + measured_words(verdict).front();
+    return label_of(look) + " under row " + check.deciding_row().row.id;
+}
+
+std::string reason_sentence(const CheckFindings& check)
+{
+    const std::string reason(words_of(check.because));
+    if (reason.empty() || check.explanation.empty())
+        return reason + check.explanation;
+    return reason + " (" + check.explanation + ")";
+}
+
+std::string capitalised(std::string words)
+{
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
+double relative_margin(const CheckFindings& check)
+{
+    return check.deciding ? check.deciding_verdict().relative_margin : 0;
+}
+
+} // namespace
+
+Tone tone_of(Outcome outcome)
+{
+    switch (outcome) {
+    case Outcome::met:
+        return Tone::met;
+    case Outcome::not_met:
+        return Tone::not_met;
+    case Outcome::not_applicable:
+        return Tone::plain;
+    case Outcome::undecided:
+    case Outcome::no_photometric_data:
+    case Outcome::proof_due:
+        break;
+    }
+    return Tone::open;
+}
+
+std::string answer_sentence(const Findings& findings, const CheckFindings& check)
+{
+    std::string sentence = capitalised(std::string(words_of(check.outcome)));
+    const std::string reason = reason_sentence(check);
+    if (!reason.empty())
+        sentence += ": " + reason;
+    if (check.deciding && applies(check.deciding_verdict()))
+        sentence +=
+            (reason.empty() ? ": " : ". Of what was asked: ") + figures_sentence(findings, check);
+    return sentence + ".";
+}
+
+std::size_t worst_check(const Findings& findings)
+{
+    const auto worst = std::min_element(findings.checks.begin(), findings.checks.end(),
+                                        [](const auto& a, const auto& b) {
+                                            return std::pair(a.outcome, relative_margin(a)) <
+                                                   std::pair(b.outcome, relative_margin(b));
+                                        });
+    return static_cast<std::size_t>(worst - findings.checks.begin());
+}
+
+} // namespace glim

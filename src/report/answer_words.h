@@ -1,0 +1,21 @@
+#pragma once
+
+#include "judgement/findings.h"
+#include "report/document.h"
+
+#include <string>
+
+namespace glim {
+
+/// How an outcome is meant in a document.
+Tone tone_of(Outcome outcome);
+
+/// A check's answer in one sentence: "Not met: 784.2 mm2 in view where 1250 mm2 are needed, 465.8
+/// mm2 too little; worst for the indicator, seen from 45 deg inboard, 15 deg down."
+std::string answer_sentence(const Findings& findings, const CheckFindings& check);
+
+/// Place in `findings.checks` of the check that is furthest from being met: by outcome, then by
+/// margin as a share of what is asked. Requires: there is one.
+std::size_t worst_check(const Findings& findings);
+
+} // namespace glim

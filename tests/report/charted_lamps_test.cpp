@@ -1,0 +1,48 @@
+#include "report/charted_lamps.h"
+
+#include "report/made_findings.h"
+
+#include <catch2/catch.hpp>
+
+using namespace glim;
+
+namespace {
+
+/// The made findings with a mirror image that is seen as the drawn lamp is.
+Findings with_twin()
+{
+    Findings findings = test::made_findings();
+    findings.looks.push_back(findings.looks.front());
+    findings.looks.back().twin = true;
+    for (RowFindings& row : findings.checks.front().rows) {
+        row.lamps.push_back(row.lamps.front());
+        row.lamps.back().look = findings.looks.size() - 1;
+    }
+    return findings;
+}
+
+} // namespace
+
+TEST_CASE("the row that decided is charted, for the lamps as drawn", "[report]")
+{
+    CHECK(charted_lamps(with_twin()) == std::vector<LampPlace>{{0, 0, 0}});
+}
+
+TEST_CASE("a mirror image is charted where it decided", "[report]")
+{
+    Findings findings = with_twin();
+    findings.checks.front().deciding->lamp = 1;
+    CHECK(charted_lamps(findings) == std::vector<LampPlace>{{0, 0, 0}, {0, 0, 1}});
+}
+
+TEST_CASE("where what decided looks in no direction, the worst row that does is charted",
+          "[report]")
+{
+    Findings findings = test::made_findings();
+    CheckFindings& check = findings.checks.front();
+    check.rows[0].lamps[0].directions.clear();
+    CHECK(charted_row(check) == 1);
+    check.rows[1].lamps[0].directions.clear();
+    CHECK_FALSE(charted_row(check));
+    CHECK(charted_lamps(findings).empty());
+}
