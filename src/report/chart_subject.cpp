@@ -65,7 +65,7 @@ std::shared_ptr<const ChartSubject> chart_subject(const CheckFindings& check,
 {
     const RuleRow& row = findings.row;
     auto s = std::make_shared<ChartSubject>(ChartSubject{
-        .lamp = label_of(look) + " (" + check.name + ": " + row.title + ")",
+        .lamp = label_of(look) + " (" + check.name + ", " + row.id + ")",
         .figures = figures_of(row, verdict, look, hairline),
         .field = verdict.field,
         .speech = speech_of(look),

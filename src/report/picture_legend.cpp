@@ -1,5 +1,7 @@
 #include "report/picture_legend.h"
 
+#include "report/chart_words.h"
+
 #include <algorithm>
 
 namespace glim {
@@ -18,7 +20,7 @@ void draw_legend(Canvas& canvas, const Rect& room, const std::vector<LegendEntry
 {
     double x = room.x, y = room.y;
     for (const LegendEntry& entry : entries) {
-        Text text{.words = entry.words, .size = text_size};
+        Text text{.words = typeset(entry.words), .size = text_size};
         const double most = room.width - swatch_width - gap;
         const double wide = std::min(most, extent_of(text).width + 1);
         if (x > room.x && x + swatch_width + gap + wide > room.right()) {
@@ -54,7 +56,7 @@ void draw_title(Canvas& canvas, const Rect& room, const std::string& title,
     const Extent taken = extent_of(right);
     canvas.text({room.right() - inset, room.y + 3}, right);
     canvas.text({room.x + inset, room.y + 2},
-                {.words = title,
+                {.words = typeset(title),
                  .size = 10,
                  .bold = true,
                  .width = room.width - taken.width - between - 2 * inset,

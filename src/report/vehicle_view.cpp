@@ -134,11 +134,10 @@ VehicleOverlay overlay_of(const Study& study, const LampLook& look, const LampVe
     return overlay;
 }
 
-std::string caption_of(const LampLook& look, const LampVerdict& verdict,
-                       const VehicleOverlay& overlay)
+std::string caption_of(const LampVerdict& verdict, const VehicleOverlay& overlay)
 {
-    std::string words = label_of(look) + " and what stands around it. The line leads from the " +
-                        "lit face to the eye in the worst direction, " + worst_words(verdict, look);
+    std::string words = overlay.title + " (" + overlay.figures + "), and what stands around it. " +
+                        "The line leads from the lit face to the eye";
     words += overlay.meets_words.empty() ? "; nothing is in its way."
                                          : "; it " + overlay.meets_words + " at the ring.";
     if (!overlay.taken_words.empty())
@@ -214,7 +213,7 @@ Figure vehicle_view(const Session& session, const LampLook& look, const LampVerd
     overlay.labels =
         place_labels(bodies, free_of_subject(bodies, colours, rooms_taken(frame, overlay)),
                      names_of(drawn, look, study), vehicle_label_size, vehicle_pixels_a_point);
-    const std::string caption = caption_of(look, verdict, overlay);
+    const std::string caption = caption_of(verdict, overlay);
     const std::string title = overlay.title;
     return {.drawing = vehicle_drawing(frame, raster, std::move(overlay)),
             .title = title,
