@@ -95,6 +95,11 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
         }
         figures.measure(with_threads("replacing a part", threads),
                         [&] { return measure_session(files, threads); });
+        figures.measure(with_threads("file to report, two lamps", threads),
+                        [&] { return measure_body_report(files, threads); });
+        if (!options.quick)
+            figures.measure(with_threads("file to report, demo", threads),
+                            [&] { return measure_demo_report(threads); });
     }
     figures.measure("rays", [&] { return measure_rays(files, options); });
     for (const unsigned threads : options.threads)

@@ -170,6 +170,24 @@ std::string study_text(const BenchStudy& study, int step_deg)
     return text;
 }
 
+/// An overlay on the study as by default.
+constexpr const char* two_lamps_text = R"(format = 1
+base = "default.toml"
+title = "A made-up front, two lamps"
+
+[[lamp]]
+name = "position"
+function = "front_position"
+side = "left"
+emits = ["lens"]
+
+[[check]]
+name = "area"
+table = "speed"
+rule = "area"
+lamps = ["indicator", "position"]
+)";
+
 } // namespace
 
 BenchFiles bench_files_in(const std::filesystem::path& folder)
@@ -189,6 +207,7 @@ std::vector<Figure> write_bench_files(std::size_t triangles, int step_deg, const
     write_file_atomically(files.table, table_text);
     for (const BenchStudy& study : bench_studies)
         write_file_atomically(files.of(study), study_text(study, step_deg));
+    write_file_atomically(files.two_lamps_study(), two_lamps_text);
     std::size_t count = 0;
     for (const TriangleMesh& part : body.parts)
         count += part.facets.size();

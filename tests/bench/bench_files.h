@@ -35,6 +35,8 @@ struct BenchFiles {
         return table.parent_path() / study.file;
     }
     std::filesystem::path area_study() const { return of(bench_studies.front()); }
+    /// As by default, asked of two lamps that share the lens.
+    std::filesystem::path two_lamps_study() const { return table.parent_path() / "two-lamps.toml"; }
 };
 
 BenchFiles bench_files_in(const std::filesystem::path& folder);

@@ -32,6 +32,10 @@ std::vector<Figure> measure_session(const BenchFiles& files, unsigned threads);
 std::vector<Figure> measure_whole_run(const std::filesystem::path& file, const BenchStudy& study,
                                       unsigned threads);
 
+/// File to report, as the command `report` does it: a theme with two lamps.
+std::vector<Figure> measure_demo_report(unsigned threads);
+std::vector<Figure> measure_body_report(const BenchFiles& files, unsigned threads);
+
 /// The directions of a look over -45..80 by +-15 degrees.
 std::vector<Direction> directions_of_field(const Study& study, Angle step);
 
