@@ -86,11 +86,24 @@ std::string source_words(const Citation& citation)
                                    : citation.source + " (" + citation.clause + ")";
 }
 
+Table editions_table(const Findings& findings)
+{
+    Table table{"The requirement tables, and which text they stand for.",
+                {{"Table"}, {"Regulation"}, {"Edition"}},
+                {}};
+    std::set<std::string> told;
+    for (const CheckFindings& check : findings.checks)
+        if (told.insert(check.table).second)
+            table.rows.push_back(
+                {{check.table}, {check.regulation}, {check.edition.empty() ? "-" : check.edition}});
+    return table;
+}
+
 /// Every row that was asked, once, with its relaxations.
 Table rules_table(const Findings& findings)
 {
     Table table{"The rows that were asked, and where their figures come from.",
-                {{"Table"}, {"Edition"}, {"Row"}, {"What it is about"}, {"Provenance"}, {"Source"}},
+                {{"Table"}, {"Row"}, {"What it is about"}, {"Provenance"}, {"Source"}},
                 {}};
     std::set<std::pair<std::string, std::string>> told;
     for (const CheckFindings& check : findings.checks)
@@ -99,7 +112,6 @@ Table rules_table(const Findings& findings)
                 continue;
             const auto add = [&](const std::string& id, const Citation& citation) {
                 table.rows.push_back({{check.table},
-                                      {check.edition.empty() ? "-" : check.edition},
                                       {id},
                                       {row.row.title},
                                       {std::string(words_of(citation.provenance))},
@@ -206,16 +218,19 @@ std::vector<Block> identity_chapter(const ReportContent& content)
                               files_table(facts.files),
                               Heading{2, "Meshes"},
                               frames_table(facts.meshes),
-                              health_table(facts.meshes)};
+                              health_table(facts.meshes),
+                              Heading{2, "Requirements"},
+                              editions_table(content.findings)};
+    Table rules = rules_table(content.findings), certainty = certainty_table(content.findings);
+    if (!rules.rows.empty())
+        blocks.push_back(std::move(rules));
     const auto add = [&](const std::string& heading, auto block, bool is_empty) {
         if (is_empty)
             return;
         blocks.push_back(Heading{2, heading});
         blocks.push_back(std::move(block));
     };
-    Table rules = rules_table(content.findings), certainty = certainty_table(content.findings);
     BulletList lamps{assumption_items(content.findings)}, warnings{warning_items(facts.warnings)};
-    add("Requirements", rules, rules.rows.empty());
     add("Certainty", certainty, certainty.rows.empty());
     add("Lamps, and what was assumed of them", lamps, lamps.items.empty());
     add("Warnings", warnings, warnings.items.empty());

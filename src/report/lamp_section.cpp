@@ -131,7 +131,7 @@ void add_crossings(std::vector<Block>& blocks, const LampVerdict& verdict, const
             "by sampled areas.",
         {{"Met at", ColumnKind::code},
          {"In view there", ColumnKind::figures},
-         {"Not met at", ColumnKind::code},
+         {"No longer met at", ColumnKind::code},
          {"In view there", ColumnKind::figures},
          {"Uncertain by", ColumnKind::figures}},
         {}};

@@ -7,6 +7,7 @@
 #include "report/row_words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace glim {
 
@@ -18,13 +19,23 @@ TableCell outcome_cell(const CheckFindings& check, const LampVerdict& verdict)
     return {short_words(verdict.outcome) + (decides ? " (decides)" : ""), tone_of(verdict.outcome)};
 }
 
+/// Long criteria in the few words that a narrow column has room for; the lamp's own section has
+/// them in full.
+std::string asks_briefly(const RowFindings& row)
+{
+    if (!std::holds_alternative<NoObstacle>(row.row.criterion))
+        return needed_words(row);
+    return std::string("nothing hidden, else proof due") + (row.not_chosen ? "; not chosen" : "");
+}
+
+/// `is_first`: of the row's lamps; the others are asked the same.
 std::vector<TableCell> table_row(const Findings& findings, const CheckFindings& check,
-                                 const RowFindings& row, const LampVerdict& verdict)
+                                 const RowFindings& row, const LampVerdict& verdict, bool is_first)
 {
     const LampLook& look = findings.looks[verdict.look];
     return {{row.row.id},
             {label_of(look)},
-            {needed_words(row)},
+            {is_first ? asks_briefly(row) : "the same"},
             {figure_words(row, verdict)},
             {margin_words(verdict)},
             {place_words(verdict, look)},
@@ -76,10 +87,13 @@ Table rows_table(const Findings& findings, const CheckFindings& check)
                  {"Outcome"},
                  {"Provenance"}},
                 {}};
-    for (const RowFindings& row : check.rows)
+    for (const RowFindings& row : check.rows) {
+        bool is_first = true;
         for (const LampVerdict* verdict : verdicts_of(row))
             if (applies(*verdict))
-                table.rows.push_back(table_row(findings, check, row, *verdict));
+                table.rows.push_back(
+                    table_row(findings, check, row, *verdict, std::exchange(is_first, false)));
+    }
     return table;
 }
 
