@@ -172,6 +172,7 @@ Table certainty_table(const Findings& findings)
 std::vector<std::string> warning_items(const std::vector<Warning>& warnings)
 {
     std::vector<std::string> items;
+    items.reserve(warnings.size());
     for (const Warning& w : warnings)
         items.push_back(w.place.words() + ": " + w.what +
                         (w.remedy.empty() ? "" : " (" + w.remedy + ")"));
