@@ -3,6 +3,7 @@
 #include "generator/body_net.h"
 #include "generator/body_panels.h"
 #include "generator/front_parts.h"
+#include "generator/indicator_light.h"
 #include "generator/lamp_unit.h"
 #include "generator/obj_file.h"
 #include "generator/wheel_and_cab.h"
@@ -93,7 +94,8 @@ std::vector<DemoFile> demo_files()
             file("wing-shouldered", "wing and bumper with a shoulder", wing(shouldered)),
             file("lamp", "front lamp unit", lamp_unit(drawn)),
             file("added-lamp", "indicator on the nose", added_lamp(drawn)),
-            file("side-lamp", "indicator on the shouldered wing", side_lamp(shouldered))};
+            file("side-lamp", "indicator on the shouldered wing", side_lamp(shouldered)),
+            {"indicator.ies", indicator_ies()}};
 }
 
 } // namespace glim::demo

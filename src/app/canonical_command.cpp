@@ -35,7 +35,8 @@ std::string study_and_step(const std::filesystem::path& study, const std::option
 
 std::string canonical_command(const CheckRequest& request)
 {
-    return "cornerglim check " + study_and_step(request.study, request.step);
+    return "cornerglim check " + study_and_step(request.study, request.step) +
+           (request.write_ies ? " --write-ies" : "");
 }
 
 std::string canonical_command(const ReportRequest& request, const std::string& day)

@@ -50,7 +50,12 @@ constexpr CommandOption picture_file{"--out", "FILE",
                                      "picture-LAMP-H-45-V0.png in this folder",
                                      &Words::out};
 
-constexpr std::array check_options{out_folder, step, threads, json, quiet};
+constexpr CommandOption write_ies{"--write-ies", "",
+                                  "with --out: write what is left of the light of every lamp that "
+                                  "has a photometric file, as light/LAMP.ies",
+                                  &Words::write_ies};
+
+constexpr std::array check_options{out_folder, step, threads, json, quiet, write_ies};
 constexpr std::array report_options{report_folder, step, date, threads, quiet};
 constexpr std::array picture_options{toward, lamp, far_side, picture_file, threads};
 constexpr std::array inspect_options{json};

@@ -19,6 +19,7 @@ struct Words {
     bool quiet = false;
     bool force = false;
     bool far_side = false;
+    bool write_ies = false;
     bool help = false;
 };
 

@@ -7,7 +7,6 @@
 #include "input/read_photometry.h"
 #include "input/read_study.h"
 #include "input/shipped_tables.h"
-#include "judgement/check_study.h"
 #include "judgement/session.h"
 #include "machine/progress_line.h"
 #include "machine/terminal.h"
@@ -20,6 +19,7 @@
 #include "report/summary.h"
 #include "report/table_words.h"
 #include "report/warning_words.h"
+#include "report/write_light.h"
 #include "report/write_report.h"
 #include "report/write_results.h"
 
@@ -36,12 +36,23 @@ Study study_asked(const Asked& request)
     return study;
 }
 
-Findings find(const Study& study, const CheckRequest& request, const Surroundings& here)
+Findings find(const Session& session, const CheckRequest& request, const Surroundings& here)
 {
     ProgressLine line(!request.quiet && may_show_progress());
-    return check_study(study, {.threads = request.threads,
-                               .stop = here.stop,
-                               .progress = line.telling("looking", "directions")});
+    return session.check(session.all_checks(), session.study().sampling.step,
+                         {.threads = request.threads,
+                          .stop = here.stop,
+                          .progress = line.telling("looking", "directions")});
+}
+
+void put_light(const Session& session, const Findings& findings, const CheckRequest& request,
+               const Surroundings& here, NewFolder& folder)
+{
+    ProgressLine line(!request.quiet && may_show_progress());
+    put_obstructed_light(session, findings, folder,
+                         {.threads = request.threads,
+                          .stop = here.stop,
+                          .progress = line.telling("measuring light", "directions")});
 }
 
 std::string check_output(const Findings& findings, const RunFacts& facts,
@@ -95,13 +106,16 @@ Answer inspect_photometry(const InspectRequest& request, const Surroundings& her
 
 Answer answer(const CheckRequest& request, const Surroundings& here)
 {
-    const Study study = study_asked(request);
+    const Session session(study_asked(request));
+    const Study& study = session.study();
     std::optional<NewFolder> folder;
     if (request.out)
         folder.emplace(*request.out);
 
-    const Findings findings = find(study, request, here);
+    const Findings findings = find(session, request, here);
     const RunFacts facts = run_facts(study, here.program_version, canonical_command(request));
+    if (folder && request.write_ies)
+        put_light(session, findings, request, here, *folder);
     if (folder)
         write_results(findings, study, facts, *folder);
 

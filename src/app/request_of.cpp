@@ -94,12 +94,16 @@ std::optional<std::string> read_date(const Words& words, Complaints& complaints)
 
 Request check_request(const Words& words, Complaints& complaints)
 {
+    if (words.write_ies && !words.out)
+        complaints.add(command_line_place(), "--write-ies has no folder to write to",
+                       "add --out DIR");
     return CheckRequest{.study = words.argument.value_or(""),
                         .out = read_out(words, complaints),
                         .step = read_step(words, complaints),
                         .threads = read_threads(words, complaints),
                         .json = words.json,
-                        .quiet = words.quiet};
+                        .quiet = words.quiet,
+                        .write_ies = words.write_ies};
 }
 
 Request report_request(const Words& words, Complaints& complaints)

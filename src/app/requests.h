@@ -19,6 +19,7 @@ struct CheckRequest {
     unsigned threads = 0;                     ///< 0: all cores
     bool json = false;
     bool quiet = false;
+    bool write_ies = false; ///< into `out`, what is left of each lamp's light
 };
 
 /// A check that leaves a report behind.

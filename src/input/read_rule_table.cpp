@@ -18,12 +18,28 @@ void check_format(TableReader& top)
         top.complain("format", "this program reads format 1 of requirement tables", remedy);
 }
 
+/// The multiplier of a row's light comes from a gap that gives one.
+void check_multiplier(TableReader& row, const LightTable& points, const RuleTable& table)
+{
+    const RuleRow* found = table.row(points.multiplied_by);
+    const auto* gap = found ? std::get_if<GapToLamp>(&found->criterion) : nullptr;
+    if (!points.multiplied_by.empty() && (!gap || gap->is_category))
+        row.complain("criterion",
+                     row.words() + " is multiplied by `" + points.multiplied_by +
+                         "`, which gives no multiplier",
+                     "name a row of this table with a \"gap\" that gives = \"multiplier\"");
+}
+
 void read_rows(TableReader& top, RuleIds& ids, RuleTable& table)
 {
-    for (TableReader& row : top.tables("row", "[[row]]")) {
+    std::vector<TableReader> rows = top.tables("row", "[[row]]");
+    for (TableReader& row : rows) {
         const std::string id = read_id(row, ids);
         table.rows.push_back(read_row(row, id));
     }
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        if (const auto* points = std::get_if<LightTable>(&table.rows[i].criterion))
+            check_multiplier(rows[i], *points, table);
 }
 
 void read_rules(TableReader& top, RuleIds& ids, RuleTable& table)

@@ -56,8 +56,15 @@ Sampling read_sampling(TableReader& top)
 
 void keep_lamps(const std::vector<LampDraft>& drafts, Study& study)
 {
-    for (const LampDraft& draft : drafts)
-        study.lamps.add(draft.lamp);
+    for (const LampDraft& draft : drafts) {
+        const LampId lamp = study.lamps.add(draft.lamp);
+        if (draft.light.light) {
+            study.lights.push_back(*draft.light.light);
+            study.lights.back().lamp = lamp;
+        }
+        study.warnings.insert(study.warnings.end(), draft.light.warnings.begin(),
+                              draft.light.warnings.end());
+    }
 }
 
 /// The surface's own word on its chord error counts before its mesh's.
@@ -135,9 +142,12 @@ void keep_files(const std::vector<LampDraft>& lamps, Study& study)
 {
     for (const MeshSource& mesh : study.meshes)
         keep_file({FileUse::mesh, mesh.file, mesh.is}, study);
-    for (const LampDraft& lamp : lamps)
+    for (const LampDraft& lamp : lamps) {
         if (lamp.trim_file)
             keep_opened_file(*lamp.trim_file, study);
+        for (const SourceFile& file : lamp.light.files)
+            keep_opened_file(file, study);
+    }
 }
 
 void keep_tables(Study& study)

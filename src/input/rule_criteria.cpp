@@ -1,6 +1,8 @@
 #include "input/rule_criteria.h"
 
+#include "input/number_word.h"
 #include "input/rule_conditions.h"
+#include "input/rule_points.h"
 #include "model/rule_words.h"
 
 #include <algorithm>
@@ -52,6 +54,11 @@ Criterion read_most_hidden(TableReader& table)
 Criterion read_least_intensity(TableReader& table)
 {
     return LeastIntensity{candelas(positive(table, "cd", "cd", "the least intensity in candela"))};
+}
+
+Criterion read_most_intensity(TableReader& table)
+{
+    return MostIntensity{candelas(positive(table, "cd", "cd", "the most intensity in candela"))};
 }
 
 Criterion read_height(TableReader& table)
@@ -115,8 +122,13 @@ Criterion read_gap(TableReader& table)
     table.demand("gives", "write " + quoted_choice(known));
     gap.is_category = table.choice("gives", known).value_or(0) == 0;
     table.demand("steps", "write steps = [{ at_least = 40, follows = \"1\" }, ...], widest first");
-    for (TableReader& one : table.tables("steps", "`steps` of " + table.words()))
+    for (TableReader& one : table.tables("steps", "`steps` of " + table.words())) {
         gap.steps.push_back(read_step(one));
+        const std::string& follows = gap.steps.back().follows;
+        if (!gap.is_category && !follows.empty() && coordinate_in(follows).value_or(0) <= 0)
+            one.complain("follows", "\"" + follows + "\" is no multiplier",
+                         "write a number above 0 in quotes, such as \"1.5\"");
+    }
     const bool falling =
         std::is_sorted(gap.steps.begin(), gap.steps.end(),
                        [](const GapStep& a, const GapStep& b) { return a.at_least > b.at_least; });
@@ -143,7 +155,7 @@ using Reader = Criterion (*)(TableReader&);
 constexpr std::array<Reader, criterion_keys.size()> readers = {
     read_least_area, read_no_obstacle,   read_most_hidden,         read_least_intensity,
     read_height,     read_to_outer_edge, read_between_inner_edges, read_gap,
-    read_level_axis, read_one_lamp,
+    read_level_axis, read_one_lamp,      read_most_intensity,      read_point_table,
 };
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "input/rule_conditions.h"
 #include "input/rule_criteria.h"
 #include "input/rule_fields.h"
+#include "input/rule_points.h"
 #include "model/nearest_word.h"
 #include "model/rule_words.h"
 
@@ -63,9 +64,15 @@ void read_directions(TableReader& table, RuleRow& row)
 {
     const auto* sense = table.row_of("positive_h", positive_words, &PositiveWord::word);
     const PositiveH positive = sense ? sense->positive : PositiveH::outboard;
-    row.field = read_field(table, positive).value_or(Field{});
-    for (TableReader& one : table.tables("relaxed", "`relaxed` of " + table.words()))
+    auto* points = std::get_if<LightTable>(&row.criterion);
+    if (points && positive == PositiveH::inboard)
+        turn_about_vertical(*points);
+    row.field = points ? field_of(*points) : read_field(table, positive).value_or(Field{});
+    for (TableReader& one : table.tables("relaxed", "`relaxed` of " + table.words())) {
         row.relaxations.push_back(read_relaxation(one, positive));
+        if (points)
+            keep_points(table, row.field, row.relaxations.back().field);
+    }
     if (const auto* parts =
             table.row_of("approved_parts", approved_parts_words, &ApprovedPartsWord::key))
         row.approved_parts = parts->parts;
@@ -76,24 +83,45 @@ void read_directions(TableReader& table, RuleRow& row)
 constexpr std::array direction_keys = {"field",   "fields",     "points",
                                        "relaxed", "positive_h", "approved_parts"};
 
-/// A row that measures where the lamp stands has no directions to look in.
-void complain_of_unknown_keys(TableReader& table)
+/// A row that measures where the lamp stands has no directions to look in, and a point table names
+/// its own.
+void complain_of_unknown_keys(TableReader& table, const Criterion& criterion)
 {
     const std::vector<std::string> known(table.asked().begin(), table.asked().end());
-    table.complain_of_unknown_keys([&](const std::string& key) {
+    const bool of_points = std::holds_alternative<LightTable>(criterion);
+    table.complain_of_unknown_keys([&](const std::string& key) -> std::string {
         const bool of_directions =
             std::find(direction_keys.begin(), direction_keys.end(), key) != direction_keys.end();
-        return of_directions ? "take it away: this criterion measures where the lamp stands and "
-                               "looks in no direction"
-                             : did_you_mean(key, known);
+        if (!of_directions)
+            return did_you_mean(key, known);
+        return of_points ? "take it away: the points of the criterion are the directions"
+                         : "take it away: this criterion measures where the lamp stands and "
+                           "looks in no direction";
     });
+}
+
+/// Only a row that may end in proof due has something to prove.
+void read_proof(TableReader& table, RuleRow& row)
+{
+    std::optional<TableReader> proof = table.table("proof_by", "`proof_by` of " + table.words());
+    if (!proof)
+        return;
+    proof->demand("table", "name the table that asks for the light, such as \"un-r148\"");
+    proof->demand("rule", "name a rule or a row of that table");
+    row.proof = ProofOfLight{proof->text("table").value_or(""), proof->text("rule").value_or("")};
+    proof->complain_of_unknown_keys();
+    const auto* least = std::get_if<LeastArea>(&row.criterion);
+    if (!std::holds_alternative<NoObstacle>(row.criterion) && !(least && least->proof_if_hidden))
+        table.complain("proof_by", table.words() + " never asks for a proof",
+                       "take `proof_by` away: it goes with \"no_obstacle\" and with "
+                       "if_partly_hidden = \"proof_due\"");
 }
 
 void check_union(TableReader& table, const RuleRow& row)
 {
     if (row.answered_by == AnsweredBy::together &&
-        !std::holds_alternative<LeastArea>(row.criterion))
-        table.complain("answered_by", table.words() + " adds up what is no area",
+        !std::holds_alternative<LeastArea>(row.criterion) && !asks_light(row.criterion))
+        table.complain("answered_by", table.words() + " adds up what is neither area nor light",
                        "write answered_by = \"each\" or \"one_alone\"");
 }
 
@@ -116,7 +144,9 @@ RuleRow read_row(TableReader& table, const std::string& id)
         row.state = load_states[*state];
     read_answered_by(table, row);
     check_union(table, row);
-    complain_of_unknown_keys(table);
+    if (asks_directions(row.criterion))
+        read_proof(table, row);
+    complain_of_unknown_keys(table, row.criterion);
     return row;
 }
 

@@ -16,24 +16,29 @@ namespace {
 /// not to be had.
 using TablePlaces = std::map<std::string, std::optional<std::size_t>>;
 
-std::optional<std::size_t> table_place(TableReader& table, TablePlaces& places, Study& study)
+/// The table of that name, from the folder of the check.
+std::optional<std::size_t> place_of_table(TableReader& table, const std::string& name,
+                                          TablePlaces& places, Study& study)
 {
-    table.demand("table", "name the requirement table, such as table = \"own-example\"");
-    const std::optional<std::string> name = table.text("table");
-    if (!name)
-        return std::nullopt;
     const std::filesystem::path folder = table.folder_of("table");
-    const std::string key = (folder / *name).string();
+    const std::string key = (folder / name).string();
     if (const auto known = places.find(key); known != places.end())
         return known->second;
     try {
-        study.tables.push_back(find_rule_table(*name, folder, table.place_of("table")));
+        study.tables.push_back(find_rule_table(name, folder, table.place_of("table")));
         places[key] = study.tables.size() - 1;
     } catch (const InputError& error) {
         table.complaints().add(error);
         places[key] = std::nullopt;
     }
     return places[key];
+}
+
+std::optional<std::size_t> table_place(TableReader& table, TablePlaces& places, Study& study)
+{
+    table.demand("table", "name the requirement table, such as table = \"own-example\"");
+    const std::optional<std::string> name = table.text("table");
+    return name ? place_of_table(table, *name, places, study) : std::nullopt;
 }
 
 /// What a row or a rule needs to know of the vehicle or of a lamp.
@@ -171,6 +176,37 @@ void check_rule(TableReader& table, const RuleTable& rules, const std::string& r
                    did_you_mean(rule, known));
 }
 
+/// Reads the tables of proofs that rows below the rule ask for, where there is light to prove
+/// anything with; the categories of lamps with light must be known to them.
+void read_proof_tables(TableReader& table, const Check& check, TablePlaces& places, Study& study)
+{
+    const auto has_light = [&](LampId lamp) { return study.light_of(lamp) != nullptr; };
+    if (std::none_of(check.lamps.begin(), check.lamps.end(), has_light))
+        return;
+    Check proof{.name = check.name, .table = check.table, .rule = {}, .lamps = {}};
+    std::copy_if(check.lamps.begin(), check.lamps.end(), std::back_inserter(proof.lamps),
+                 has_light);
+    std::vector<ProofOfLight> asked;
+    for (const RuleRow* row : rows_under(study.tables[check.table], check.rule))
+        if (row->proof)
+            asked.push_back(*row->proof);
+    for (const ProofOfLight& each : asked) {
+        const auto place = place_of_table(table, each.table, places, study);
+        if (!place)
+            continue;
+        proof.rule = each.rule;
+        const RuleTable& rules = study.tables[*place];
+        if (rules.row(each.rule) || rules.rule(each.rule))
+            check_lamp_categories(table, rules, study, proof);
+        else
+            table.complain("rule",
+                           "the table `" + each.table + "` has no rule or row `" + each.rule +
+                               "`, by which `" + check.rule + "` asks for proof",
+                           "correct `proof_by` in the table `" + study.tables[check.table].name +
+                               "`");
+    }
+}
+
 std::vector<LampId> read_asked_lamps(TableReader& table, const NameBook& lamp_names)
 {
     const std::vector<Reference> one = table.texts("lamp");
@@ -235,8 +271,10 @@ void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,
             check_options(table, study.tables[*rules], *rule, options);
         for (const Reference& option : options)
             check.options.push_back(option.name);
-        if (rules && rule)
+        if (rules && rule) {
             check_lamp_categories(table, study.tables[*rules], study, check);
+            read_proof_tables(table, check, places, study);
+        }
         finish_section(table, "check");
         study.checks.push_back(std::move(check));
     }

@@ -117,6 +117,7 @@ LampDraft read_one(TableReader& table, const Vehicle& vehicle,
         draft.lamp.trim = std::move(trim->trim);
         draft.trim_file = std::move(trim->curve_file);
     }
+    draft.light = read_light(table, draft.lamp);
     finish_section(table, "lamp");
     return draft;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "input/study_light.h"
 #include "input/study_surfaces.h"
 
 namespace glim {
@@ -11,6 +12,7 @@ struct LampDraft {
     Place side_place;
     Place trim_place;
     std::optional<SourceFile> trim_file = {}; ///< named as it was opened
+    LightDraft light = {};
     bool function_known = true; ///< false after a complaint, and then nothing is built on it
     bool side_known = true;     ///< likewise
 };

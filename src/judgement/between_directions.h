@@ -19,7 +19,7 @@ public:
     /// Looks between the grid's directions for every row of area that is met on all of them, adds
     /// what it finds to the plan and settles it.
     void refine(Plan& plan) const;
-    /// Fills the crossings of every verdict.
+    /// Fills the crossings of every verdict but those of light.
     void add_crossings(Findings& findings) const;
 
     /// Where the outcome changes along the grid, brought together by halving until the two

@@ -40,6 +40,20 @@ Area LampLook::approved(std::size_t at) const
                                          : seen[at].approved;
 }
 
+std::optional<Intensity> LampLook::light_left(std::size_t at) const
+{
+    const LightToward& there = light->toward[at];
+    if (!there.whole)
+        return std::nullopt;
+    if (hidden_high(at) == Area() && approved(at) > Area())
+        return there.whole;
+    // Exact areas know better than samples, but nothing of brightness or of single lamps.
+    if (light->brightness != 0 || standings.size() != 1)
+        return there.left;
+    const Area shown = approved(at);
+    return shown > Area() ? *there.whole * std::max(0.0, 1 - hidden(at) / shown) : Intensity();
+}
+
 std::string_view key_of(Between between)
 {
     switch (between) {

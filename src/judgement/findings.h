@@ -10,6 +10,22 @@ namespace glim {
 
 // Everything that was found out, as plain values without pointers: what `report` writes.
 
+/// What photometric files say of a look's lamps in one direction. Transmittances are in it.
+struct LightToward {
+    /// With nothing in the way that was not there when it was measured; of several lamps the sum.
+    /// None outside the measured range of one of the files.
+    std::optional<Intensity> whole;
+    Intensity left; ///< as sampled: each lamp's own times the weighed share of it that is in view
+    bool shows_no_surface = false; ///< a file gives light where its lamp shows no surface
+};
+
+struct LookLight {
+    std::vector<std::string> files;  ///< one a lamp of the look, as the study writes them
+    std::size_t brightness = 0;      ///< place in brightness_words; of several lamps the first's
+    double transmittance = 1;        ///< likewise
+    std::vector<LightToward> toward; ///< one a direction
+};
+
 /// One lamp, looked at in every direction that any row asks of it.
 struct LampLook {
     std::string name;                    ///< the lamp's, or "a + b" for lamps taken together
@@ -36,6 +52,7 @@ struct LampLook {
     /// One a direction: how far areas may be off because meshes are not the surfaces that they
     /// stand for. An estimate from chord errors; beside the numerical bounds, not in them.
     std::vector<Area> mesh_error;
+    std::optional<LookLight> light = {}; ///< none where a lamp of the look has no photometric file
 
     /// The best figure known: exact where asked, else sampled.
     Area visible(std::size_t at) const { return exact[at] ? exact[at]->visible : seen[at].visible; }
@@ -47,6 +64,9 @@ struct LampLook {
     Area hidden_high(std::size_t at) const;
     /// Hidden only by the lamp itself and by what was approved with it.
     Area approved(std::size_t at) const;
+    /// What the file's intensity leaves there; none outside the measured range. An estimate where
+    /// something is hidden: see Brightness. Requires: `light`.
+    std::optional<Intensity> light_left(std::size_t at) const;
 };
 
 struct DirectionVerdict {
@@ -57,6 +77,8 @@ struct DirectionVerdict {
     /// Between these the truth lies where the outcome is undecided; else both are the outcome.
     Outcome at_worst = Outcome::undecided, at_best = Outcome::undecided;
     bool between = false; ///< no node of the grid: found between them, it weighs nothing
+    /// Rows of light, where the proof is due: whether what is left would be enough. An estimate.
+    std::optional<bool> would_suffice = {};
 };
 
 /// How sure a verdict is of what lies between the directions looked at.
@@ -140,6 +162,38 @@ struct Blocker {
     }
 };
 
+/// By what least intensities are multiplied: one number where the gap that gives it is known.
+struct Multiplier {
+    double least = 1, most = 1;
+};
+
+/// A group of a table of light, added up over the points that are asked.
+struct GroupOfLight {
+    std::string name;
+    Intensity needed; ///< multiplied by the least multiplier
+    std::optional<Intensity> whole, left;
+    Outcome outcome = Outcome::undecided;
+    std::optional<bool> would_suffice; ///< where the proof is due
+};
+
+/// Rows of light: the figures in the worst direction, and the groups.
+struct LightFigures {
+    Multiplier multiplier;
+    Intensity needed; ///< in the worst direction, multiplied by the least multiplier; or the most
+    std::optional<Intensity> whole, left;
+    std::vector<GroupOfLight> groups;
+    std::optional<std::size_t> worst_group; ///< where a group decides, not the worst direction
+    /// Of what decides: left - needed, or the most - whole; none where that is not known.
+    std::optional<Intensity> margin;
+};
+
+/// What the visible part of a partly hidden lamp would give, where its proof is due.
+struct LightEstimate {
+    std::optional<bool> suffices;              ///< none where it cannot be told
+    Because because = Because::of_the_figures; ///< why it cannot
+    std::string row = {}; ///< which row of the proof says so; empty where it is the row itself
+};
+
 /// One lamp under one row.
 struct LampVerdict {
     std::size_t look = 0; ///< place in Findings::looks
@@ -163,6 +217,8 @@ struct LampVerdict {
     std::vector<Crossing> crossings;   ///< by V, then H
     std::vector<Measurement> measured; ///< rows of place
     std::string follows;               ///< the category or multiplier that a gap gives; or empty
+    std::optional<LightFigures> light; ///< rows of light, where there is photometric data
+    std::optional<LightEstimate> estimate; ///< where the proof is due and there is such data
     /// The margin as a share of what is asked, so that rows of different kinds can be compared.
     double relative_margin = 0;
     std::vector<UncoveredRange> uncovered; ///< largest first
@@ -174,6 +230,9 @@ struct RowFindings {
     std::vector<LampVerdict> lamps;      ///< in the check's order, twins after their lamps
     std::optional<LampVerdict> together; ///< where the row lets lamps answer together
     bool not_chosen = false; ///< the maker chose another way: shown, but the answer does not ask it
+    /// The table of a row that is here for its estimate only, as the proof that another row of the
+    /// check asks for; empty: a row of the check's own rule.
+    std::string proof_from = {};
 };
 
 /// Which figure decided.

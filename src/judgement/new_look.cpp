@@ -1,6 +1,7 @@
 #include "judgement/new_look.h"
 
 #include "judgement/lamp_frame.h"
+#include "judgement/shine.h"
 
 namespace glim {
 
@@ -71,6 +72,7 @@ LampLook new_look(const Study& study, const PreparedScene& scene,
     look.axis_height = ground.ground.height_of(look.centre);
     for (const LampStanding& l : lamps)
         look.lit_face += area_of(scene.lit_surface_of(l));
+    look.light = new_light(study, lamps);
     return look;
 }
 

@@ -40,6 +40,9 @@ enum class Because {
     option_not_declared,
     only_if_unavoidable,
     not_in_study,
+    outside_measured_range,
+    light_without_surface,
+    multiplier_not_known,
     // proof due
     proof_to_be_agreed,
     // not met
@@ -48,6 +51,8 @@ enum class Because {
     wholly_hidden,
     not_filled,
     no_such_lamp,
+    too_little_light,
+    too_much_light,
     // not applicable
     another_function,
     condition_does_not_hold,
@@ -74,6 +79,16 @@ inline constexpr std::array because_words = {
                 "to show that to the technical service"},
     BecauseWord{Because::not_in_study, "not_in_study",
                 "what it is measured to is not in the study: add that lamp"},
+    BecauseWord{Because::outside_measured_range, "outside_measured_range",
+                "the photometric file does not reach there: what is not measured is not known; a "
+                "wider measurement would decide it"},
+    BecauseWord{
+        Because::light_without_surface, "light_without_surface",
+        "the photometric file gives light there, and yet the lit surface shows nothing that "
+        "way, so that no share can be formed: look at the lit surfaces and at `mounting`"},
+    BecauseWord{Because::multiplier_not_known, "multiplier_not_known",
+                "the multiplier follows from the gap to a lamp that is not in the study: add that "
+                "lamp"},
     BecauseWord{Because::proof_to_be_agreed, "proof_to_be_agreed",
                 "area met, but part of the lamp is hidden: proof to be agreed with the technical "
                 "service"},
@@ -90,6 +105,10 @@ inline constexpr std::array because_words = {
                 "enough to count as one lamp"},
     BecauseWord{Because::no_such_lamp, "no_such_lamp",
                 "the rule depends on another lamp, and the study has none on that side"},
+    BecauseWord{Because::too_little_light, "too_little_light",
+                "the whole lamp's own light is too little, even with nothing in the way"},
+    BecauseWord{Because::too_much_light, "too_much_light",
+                "the lamp's own light is more than is allowed"},
     BecauseWord{Because::another_function, "another_function", "the row speaks of other functions"},
     BecauseWord{Because::condition_does_not_hold, "condition_does_not_hold",
                 "a condition of the row does not hold here"},

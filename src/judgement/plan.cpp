@@ -1,7 +1,9 @@
 #include "judgement/plan.h"
 
 #include "judgement/conditions.h"
+#include "judgement/light_rows.h"
 #include "judgement/new_look.h"
+#include "judgement/place_verdict.h"
 
 #include <algorithm>
 
@@ -35,12 +37,42 @@ private:
             &check, &study_.tables[check.table], asked_lamps(study_, scene_, check), {}};
         for (const RuleRow* row : rows_under(*asked.table, check.rule))
             asked.rows.push_back(ask(*row, asked));
+        add_proofs(asked);
+        return asked;
+    }
+
+    /// The rows that proofs of the check's own rows consist of, each once, where a lamp has
+    /// photometric data.
+    void add_proofs(AskedCheck& check)
+    {
+        const auto& lamps = check.lamps.standings;
+        if (std::none_of(lamps.begin(), lamps.end(), [&](const LampStanding& lamp) {
+                return study_.light_of(lamp.lamp) != nullptr;
+            }))
+            return;
+        const std::size_t own = check.rows.size();
+        for (std::size_t i = 0; i < own; ++i)
+            for (const RuleRow* row : proof_rows(*check.rows[i].row, study_)) {
+                const bool known =
+                    std::any_of(check.rows.begin() + static_cast<std::ptrdiff_t>(own),
+                                check.rows.end(), [&](const AskedRow& r) { return r.row == row; });
+                if (!known)
+                    check.rows.push_back(ask_proof(
+                        *row, check, study_.table_named(check.rows[i].row->proof->table)));
+            }
+    }
+
+    AskedRow ask_proof(const RuleRow& row, const AskedCheck& check, const RuleTable* table)
+    {
+        AskedRow asked{.row = &row, .lamps = {}, .together = {}, .proof_from = table};
+        for (const LampStanding& lamp : check.lamps.standings)
+            asked.lamps.push_back(ask(row, *check.check, {lamp}));
         return asked;
     }
 
     AskedRow ask(const RuleRow& row, const AskedCheck& check)
     {
-        AskedRow asked{.row = &row, .lamps = {}, .together = {}};
+        AskedRow asked{.row = &row, .lamps = {}, .together = {}, .proof_from = nullptr};
         const Reached reached = reach_of_row(study_, *check.check, row.id);
         for (std::size_t i = 0; i < check.lamps.standings.size(); ++i) {
             Asked lamp = ask(row, *check.check, {check.lamps.standings[i]});
@@ -105,11 +137,27 @@ private:
                 asked.relaxation = i;
                 asked.field = row.relaxations[i].field;
             }
+        asked.without_light = asks_light(row.criterion) && !look.light;
+        if (!asked.not_applicable && !asked.without_light)
+            asked.multiplier = multiplier_of(row, asked);
         return asked;
+    }
+
+    /// By the gap of this lamp to others; where that is not known, anything that a gap could give.
+    Multiplier multiplier_of(const RuleRow& row, const Asked& asked)
+    {
+        const RuleRow* gap_row = row_of_multiplier(row, study_);
+        if (!gap_row)
+            return {};
+        const LampVerdict gap =
+            place_verdict(*gap_row, asked, plan_.looks[asked.look], study_, scene_);
+        return multiplier_from(std::get<GapToLamp>(gap_row->criterion), gap.follows);
     }
 
     static Obstacles obstacles_for(const RuleRow& row)
     {
+        if (asks_light(row.criterion)) // the file knows what was approved with the lamp
+            return Obstacles::all;
         const bool counted = row.approved_parts == ApprovedParts::counted;
         if (std::holds_alternative<LeastArea>(row.criterion))
             return counted ? Obstacles::all : Obstacles::without_approved;
@@ -199,13 +247,10 @@ private:
     {
         for (AskedCheck& check : plan_.checks)
             for (AskedRow& row : check.rows) {
-                if (!looks_in_directions(*row.row))
-                    continue;
-                for (Asked& asked : row.lamps)
-                    if (!asked.not_applicable)
-                        act(*row.row, asked);
-                for (Asked& asked : row.together)
-                    act(*row.row, asked);
+                for (auto* list : {&row.lamps, &row.together})
+                    for (Asked& asked : *list)
+                        if (looks_in_directions(*row.row, asked))
+                            act(*row.row, asked);
             }
     }
 
@@ -224,9 +269,9 @@ Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std
     return Planner(study, scene, step).plan(checks);
 }
 
-bool looks_in_directions(const RuleRow& row)
+bool looks_in_directions(const RuleRow& row, const Asked& asked)
 {
-    return asks_directions(row.criterion) && !std::holds_alternative<LeastIntensity>(row.criterion);
+    return asks_directions(row.criterion) && !asked.not_applicable && !asked.without_light;
 }
 
 bool must_be_certified(const RuleRow& row)

@@ -11,6 +11,8 @@ struct Asked {
     std::size_t look = 0; ///< place in Plan::looks
     LampStanding lamp;    ///< of the first, where several answer together
     std::optional<Because> not_applicable;
+    bool without_light = false; ///< the row asks for light, and there is no photometric data
+    Multiplier multiplier;      ///< of a table of light
     Field field;
     std::optional<std::size_t> relaxation;
     std::vector<std::size_t> at;     ///< the field's grid nodes as places in the look
@@ -24,13 +26,15 @@ struct AskedRow {
     std::vector<Asked> lamps;
     /// Where the row lets lamps answer together: one a side of the vehicle.
     std::vector<Asked> together;
+    /// Of a row that only tells what a proof would say: the table it is from. Else nothing.
+    const RuleTable* proof_from = nullptr;
 };
 
 struct AskedCheck {
     const Check* check = nullptr;
     const RuleTable* table = nullptr;
     AskedLamps lamps;
-    std::vector<AskedRow> rows;
+    std::vector<AskedRow> rows; ///< of the check's rule, then those of proofs
 };
 
 /// Which lamps have to be looked at from where, so that every row of every check can be judged;
@@ -52,9 +56,9 @@ Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std
 /// The order of a look's directions: by V, then H.
 bool by_v_then_h(const Bearing& a, const Bearing& b);
 
-/// Whether the row is judged by looking in directions (light is not looked at yet: photometric data
-/// cannot be given).
-bool looks_in_directions(const RuleRow& row);
+/// Whether the row is judged of these lamps by looking in directions: it applies, and where it asks
+/// for light, there is photometric data.
+bool looks_in_directions(const RuleRow& row, const Asked& asked);
 
 /// Whether contours must prove the row's bounds in every direction, whatever the sampling says.
 bool must_be_certified(const RuleRow& row);

@@ -39,7 +39,7 @@ void BetweenDirections::refine(Plan& plan) const
 void BetweenDirections::add_crossings(Findings& findings) const
 {
     const auto add = [&](const RuleRow& row, LampVerdict& verdict) {
-        if (!verdict.directions.empty())
+        if (!verdict.directions.empty() && !verdict.light)
             verdict.crossings = crossings_of(row, verdict, findings.looks[verdict.look]);
     };
     for (CheckFindings& check : findings.checks)

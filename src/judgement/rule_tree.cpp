@@ -102,7 +102,8 @@ private:
             const auto passes_over = [&](std::size_t l) {
                 return row.lamps[l].because == Because::another_function;
             };
-            return passes_over(lamp) && !std::all_of(side.begin(), side.end(), passes_over);
+            return row.proof_from.empty() && passes_over(lamp) &&
+                   !std::all_of(side.begin(), side.end(), passes_over);
         });
     }
 

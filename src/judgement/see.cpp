@@ -41,11 +41,9 @@ void for_each_applying(const Plan& plan, const Act& act)
 {
     for (const AskedCheck& check : plan.checks)
         for (const AskedRow& row : check.rows) {
-            if (!looks_in_directions(*row.row))
-                continue;
             for (const auto* list : {&row.lamps, &row.together})
                 for (const Asked& asked : *list)
-                    if (!asked.not_applicable)
+                    if (looks_in_directions(*row.row, asked))
                         act(*row.row, asked);
         }
 }
@@ -59,8 +57,10 @@ Eyes::Eyes(const Study& study, const PreparedScene& scene, const Plan& plan, con
         std::vector<Eye> eyes;
         const std::vector<Direction> proved = directions_to_prove(plan, look);
         if (!plan.looks[look].toward.empty())
-            for (const LampStanding& lamp : plan.standings[look])
+            for (const LampStanding& lamp : plan.standings[look]) {
                 eyes.push_back(eye_of(scene, lamp, proved, workers));
+                eyes.back().shining = shining(study, lamp, plan.looks[look].axis);
+            }
         Length widest;
         for (const Eye& eye : eyes)
             for (const Standing& s : eye.obstacles)
@@ -80,8 +80,12 @@ Eyes::Eye Eyes::eye_of(const PreparedScene& scene, const LampStanding& lamp,
     Length lit_chord;
     for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
         lit_chord = std::max(lit_chord, study_.surfaces[s].chord.error);
-    return {std::move(view), std::move(certificate),
-            scene.exact_view_of(lamp, study_.sampling.touch), scene.obstacles_of(lamp), lit_chord};
+    return {std::move(view),
+            std::move(certificate),
+            scene.exact_view_of(lamp, study_.sampling.touch),
+            scene.obstacles_of(lamp),
+            lit_chord,
+            std::nullopt};
 }
 
 void Eyes::see(Plan& plan, const Workers& workers) const
@@ -93,6 +97,8 @@ void Eyes::see(Plan& plan, const Workers& workers) const
         look.exact.assign(look.toward.size(), std::nullopt);
         look.exact_hidden.assign(look.toward.size(), std::nullopt);
         look.mesh_error.assign(look.toward.size(), {});
+        if (look.light)
+            look.light->toward.assign(look.toward.size(), {});
         for (std::size_t at = 0; at < look.toward.size(); ++at)
             tasks.push_back({l, at});
     }
@@ -103,19 +109,31 @@ void Eyes::see(Plan& plan, const Workers& workers) const
 
 void Eyes::see(Plan& plan, const std::vector<Task>& tasks, const Workers& workers) const
 {
-    const bool whole = for_each_index(tasks.size(), workers, [&](std::size_t i, unsigned) {
-        const auto [place, at] = tasks[i];
-        LampLook& look = plan.looks[place];
-        const Direction toward = direction_of(look.toward[at], look.frame);
-        look.seen[at] = {};
-        for (const Eye& eye : eyes_[place])
-            look.seen[at] += seen_toward(
-                eye.view, toward,
-                plan.certify[place][at] && eye.certificate ? &*eye.certificate : nullptr);
-        look.mesh_error[at] = mesh_error(place, look.seen[at]);
-    });
+    const bool whole = for_each_index(tasks.size(), workers,
+                                      [&](std::size_t i, unsigned) { see(plan, tasks[i]); });
     if (!whole)
         throw Stopped();
+}
+
+void Eyes::see(Plan& plan, const Task& task) const
+{
+    const auto [place, at] = task;
+    LampLook& look = plan.looks[place];
+    const Direction toward = direction_of(look.toward[at], look.frame);
+    SeenArea sum;
+    LightToward light{.whole = Intensity(), .left = {}};
+    for (const Eye& eye : eyes_[place]) {
+        const SeenArea seen =
+            seen_toward(eye.view, toward,
+                        plan.certify[place][at] && eye.certificate ? &*eye.certificate : nullptr);
+        if (look.light)
+            add_light(light, *eye.shining, look.toward[at], seen);
+        sum += seen;
+    }
+    look.seen[at] = sum;
+    look.mesh_error[at] = mesh_error(place, sum);
+    if (look.light)
+        look.light->toward[at] = light;
 }
 
 void Eyes::see_more(Plan& plan, Asked& asked, const std::vector<Bearing>& toward,
@@ -133,6 +151,8 @@ void Eyes::see_more(Plan& plan, Asked& asked, const std::vector<Bearing>& toward
     look.exact.resize(look.toward.size());
     look.exact_hidden.resize(look.toward.size());
     look.mesh_error.resize(look.toward.size());
+    if (look.light)
+        look.light->toward.resize(look.toward.size());
     see(plan, tasks, silent(workers));
 }
 

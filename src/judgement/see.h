@@ -1,6 +1,7 @@
 #pragma once
 
 #include "judgement/plan.h"
+#include "judgement/shine.h"
 #include "judgement/surface_taken.h"
 #include "machine/workers.h"
 
@@ -12,8 +13,8 @@ public:
     /// `study`, `scene` outlive the eyes. Throws Stopped.
     Eyes(const Study& study, const PreparedScene& scene, const Plan& plan, const Workers& workers);
 
-    /// Fills every look's `seen` and `mesh_error`. Where a coarse proof shows that samples missed
-    /// what a verdict hangs on, everything is proved. Throws Stopped.
+    /// Fills every look's `seen`, `mesh_error` and `light`. Where a coarse proof shows that samples
+    /// missed what a verdict hangs on, everything is proved. Throws Stopped.
     void see(Plan& plan, const Workers& workers) const;
     /// Adds directions between the grid's to what is asked, and looks there. Throws Stopped.
     void see_more(Plan& plan, Asked& asked, const std::vector<Bearing>& toward,
@@ -36,6 +37,7 @@ private:
         ExactView exact;
         std::vector<Standing> obstacles;
         Length lit_chord;
+        std::optional<Shining> shining;
     };
     struct Task {
         std::size_t look, at;
@@ -43,6 +45,7 @@ private:
 
     Eye eye_of(const PreparedScene& scene, const LampStanding& lamp,
                const std::vector<Direction>& proved, const Workers& workers) const;
+    void see(Plan& plan, const Task& task) const;
     void see(Plan& plan, const std::vector<Task>& tasks, const Workers& workers) const;
     void prove_what_was_missed(Plan& plan, const Workers& workers) const;
     void ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,

@@ -1,6 +1,7 @@
 #include "judgement/session.h"
 
 #include "judgement/between_directions.h"
+#include "judgement/estimate.h"
 #include "judgement/explain.h"
 #include "judgement/place_verdict.h"
 #include "judgement/plan.h"
@@ -47,7 +48,8 @@ public:
         for (const AskedRow& row : asked.rows)
             check.rows.push_back(findings_of(row));
         for (RowFindings& row : check.rows)
-            row.not_chosen = is_not_chosen(asked, row.row.id);
+            row.not_chosen = row.proof_from.empty() && is_not_chosen(asked, row.row.id);
+        add_estimates(check, study_);
         answer_from_rows(check, {*asked.table, study_.vehicle, asked.lamps.consulted}, looks_);
         return check;
     }
@@ -75,6 +77,7 @@ private:
     RowFindings findings_of(const AskedRow& row) const
     {
         RowFindings findings{.row = *row.row, .lamps = {}, .together = {}};
+        findings.proof_from = row.proof_from ? row.proof_from->name : "";
         for (const Asked& lamp : row.lamps)
             findings.lamps.push_back(verdict(*row.row, lamp));
         for (const Asked& side : row.together)
@@ -85,12 +88,12 @@ private:
     LampVerdict verdict(const RuleRow& row, const Asked& asked) const
     {
         const LampLook& look = looks_[asked.look];
-        if (looks_in_directions(row))
+        if (looks_in_directions(row, asked))
             return verdict_of(row, asked, look, sampling_);
         if (!asks_directions(row.criterion))
             return place_verdict(row, asked, look, study_, scene_);
         LampVerdict verdict = begun_verdict(asked);
-        if (!asked.not_applicable)
+        if (!asked.not_applicable && asked.without_light)
             verdict.outcome = Outcome::no_photometric_data;
         return verdict;
     }

@@ -1,6 +1,7 @@
 #include "judgement/verdict.h"
 
 #include "judgement/direction_outcome.h"
+#include "judgement/light_figures.h"
 
 #include <algorithm>
 
@@ -44,7 +45,7 @@ Outcome outcome_of(const std::vector<DirectionVerdict>& directions)
 
 /// Rows of area: the least area, whatever its outcome; rows of obstacles: the worst outcome first.
 /// The first among equals.
-std::size_t worst_direction(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
+std::size_t worst_by_area(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
 {
     const bool of_area = std::holds_alternative<LeastArea>(row.criterion);
     const auto counts = [&](const DirectionVerdict& d) {
@@ -59,6 +60,20 @@ std::size_t worst_direction(const RuleRow& row, const LampVerdict& verdict, cons
             return counts(d) && standing_of(row, look, d.at) <= *least + same_area;
         });
     return static_cast<std::size_t>(first - verdict.directions.begin());
+}
+
+/// Of the worst outcome the one whose light exceeds least what is needed; the first among equals.
+std::size_t worst_by_light(const RuleRow& row, const LampVerdict& verdict, const LampLook& look,
+                           const Multiplier& multiplier)
+{
+    std::size_t worst = 0;
+    const auto rank = [&](const DirectionVerdict& d) {
+        return std::pair(d.outcome != verdict.outcome, light_margin(row, look, d.at, multiplier));
+    };
+    for (std::size_t i = 1; i < verdict.directions.size(); ++i)
+        if (rank(verdict.directions[i]) < rank(verdict.directions[worst]))
+            worst = i;
+    return worst;
 }
 
 Coverage coverage_of(const std::vector<DirectionVerdict>& directions)
@@ -101,6 +116,8 @@ void add_figures(LampVerdict& verdict, const RuleRow& row, const LampLook& look,
     }
     verdict.tolerated = tolerated_at(look, at, hairline);
     verdict.margin = Area() - verdict.hidden;
+    if (verdict.light)
+        return;
     const Area approved = look.approved(at);
     const double hidden_share = approved > Area() ? verdict.hidden / approved : 1;
     const auto* most = std::get_if<MostHidden>(&row.criterion);
@@ -131,16 +148,21 @@ LampVerdict verdict_of(const RuleRow& row, const Asked& asked, const LampLook& l
     if (asked.not_applicable)
         return verdict;
     for (std::size_t i = 0; i < asked.at.size(); ++i) {
-        const DirectionOutcome found = outcome_at(row, look, asked.at[i], sampling.hairline);
+        const DirectionOutcome found =
+            outcome_at(row, look, asked.at[i], sampling.hairline, asked.multiplier);
         const bool between = i >= asked.weights.size();
         verdict.directions.push_back({asked.at[i], between ? SolidAngle() : asked.weights[i],
                                       found.outcome, found.because, found.at_worst, found.at_best,
-                                      between});
+                                      between, found.would_suffice});
     }
+    const bool of_light = asks_light(row.criterion);
     verdict.outcome = outcome_of(verdict.directions);
-    verdict.worst = worst_direction(row, verdict, look);
+    verdict.worst = of_light ? worst_by_light(row, verdict, look, asked.multiplier)
+                             : worst_by_area(row, verdict, look);
     verdict.coverage = coverage_of(verdict.directions);
     verdict.because = reason_of(verdict);
+    if (of_light)
+        add_light_figures(verdict, row, look, asked.multiplier);
     if (verdict.outcome != Outcome::met)
         verdict.between = Between::not_met_anyway;
     else if (asked.subdivided_to)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/lamp.h"
+#include "model/light_table.h"
 #include "units/units.h"
 
 #include <string>
@@ -9,8 +10,8 @@
 
 namespace glim {
 
-// What a row of a rule asks. Four kinds look in every direction of the row's field, the others
-// measure where the lamp stands.
+// What a row of a rule asks. Six kinds look in every direction of the row's field, three of them
+// for light; the others measure where the lamp stands.
 
 /// At least this much visible area, in every direction of the field.
 struct LeastArea {
@@ -31,6 +32,12 @@ struct MostHidden {
 /// At least this much light, in every direction of the field. Needs photometric data.
 struct LeastIntensity {
     Intensity least;
+};
+
+/// At most this much light, in every direction of the field. Needs photometric data. Hiding never
+/// adds light, so the whole lamp's own intensity is what counts.
+struct MostIntensity {
+    Intensity most;
 };
 
 /// Four heights that rules tell apart.
@@ -93,10 +100,13 @@ struct OneLamp {
 
 /// A closed choice: further criteria are further alternatives here.
 using Criterion = std::variant<LeastArea, NoObstacle, MostHidden, LeastIntensity, HeightLimits,
-                               ToOuterEdge, BetweenInnerEdges, GapToLamp, LevelAxis, OneLamp>;
+                               ToOuterEdge, BetweenInnerEdges, GapToLamp, LevelAxis, OneLamp,
+                               MostIntensity, LightTable>;
 
 /// Whether the criterion asks for a field of directions; the others ask where the lamp stands.
 bool asks_directions(const Criterion& criterion);
+/// Whether it asks for light in those directions.
+bool asks_light(const Criterion& criterion);
 
 /// The criterion's word in tables and results, in the order of the alternatives.
 inline constexpr std::array criterion_keys = {
@@ -110,6 +120,8 @@ inline constexpr std::array criterion_keys = {
     std::string_view{"gap"},
     std::string_view{"level_axis"},
     std::string_view{"one_lamp"},
+    std::string_view{"most_intensity"},
+    std::string_view{"point_table"},
 };
 static_assert(criterion_keys.size() == std::variant_size_v<Criterion>);
 

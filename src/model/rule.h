@@ -4,6 +4,7 @@
 #include "model/criterion.h"
 #include "model/source_file.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -68,6 +69,13 @@ struct Relaxation {
     Citation citation;
 };
 
+/// Where a regulation asks for the light that a lamp gave at its approval: a rule or a row of another
+/// table. Whether the visible part of a lamp still meets it is the photometric proof.
+struct ProofOfLight {
+    std::string table;
+    std::string rule;
+};
+
 /// One requirement of a regulation.
 struct RuleRow {
     std::string id;
@@ -83,6 +91,8 @@ struct RuleRow {
     AnsweredBy answered_by = AnsweredBy::one_alone;
     std::string union_source; ///< what allows `together`; empty with the others
     std::string state = {};   ///< of load, in which heights count; empty: whatever the study gives
+    /// What has to be proved where the row ends in proof due; only with rows that can.
+    std::optional<ProofOfLight> proof = {};
 };
 
 enum class Combine {

@@ -15,7 +15,7 @@ struct FileIdentity {
 };
 
 /// What a file is to the study that stands on it.
-enum class FileUse { study, base, mesh, curve, table, shipped_table };
+enum class FileUse { study, base, mesh, curve, photometry, luminance, table, shipped_table };
 
 struct SourceFile {
     FileUse use = FileUse::study;
@@ -34,6 +34,8 @@ inline constexpr std::array file_use_words = {
     FileUseWord{FileUse::base, "base", "study below it"},
     FileUseWord{FileUse::mesh, "mesh", "mesh"},
     FileUseWord{FileUse::curve, "curve", "curve that trims a lit surface"},
+    FileUseWord{FileUse::photometry, "photometry", "photometric file"},
+    FileUseWord{FileUse::luminance, "luminance", "luminance picture of a lit surface"},
     FileUseWord{FileUse::table, "table", "requirement table"},
     FileUseWord{FileUse::shipped_table, "shipped_table", "requirement table of the program"},
 };

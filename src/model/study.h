@@ -2,6 +2,7 @@
 
 #include "geometry/mesh_health.h"
 #include "model/complaint.h"
+#include "model/lamp_light.h"
 #include "model/rule.h"
 #include "model/vehicle.h"
 
@@ -66,6 +67,7 @@ struct Study {
     std::vector<MeshSource> meshes;
     Slots<SurfaceId, Surface> surfaces;
     Slots<LampId, Lamp> lamps;
+    std::vector<LampLight> lights; ///< of lamps with a photometric file; one a lamp at most
     std::vector<RuleTable> tables;
     std::vector<Check> checks;
     Sampling sampling;
@@ -73,6 +75,10 @@ struct Study {
     /// Everything that was read for it, itself first; each once.
     std::vector<SourceFile> files;
 
+    /// None where the lamp has no photometric file.
+    const LampLight* light_of(LampId lamp) const;
+    /// None where no check names it, nor a row that a check stands on.
+    const RuleTable* table_named(std::string_view name) const;
     /// None where the study does not tell where the ground is in that state.
     const GroundState* ground_in(std::string_view state) const;
 };

@@ -122,6 +122,32 @@ constexpr std::array keys = {
     StudyKey{"lamp", "trim", "", "none",
              "what is cut off its lit surfaces; what is left satisfies every key given"},
 
+    StudyKey{"lamp", "photometry", "", "none",
+             "its photometric file, LM-63 (.ies) or EULUMDAT (.ldt), from the folder of the study"},
+    StudyKey{"lamp", "mounting", "", "none; required unless the file is alike left and right",
+             "how the axes of the photometric file lie in the lamp"},
+    StudyKey{"lamp", "brightness", "", "uniform",
+             "which part of the lit face sends which share of the light: \"uniform\", or `shares` "
+             "or `picture`"},
+    StudyKey{"lamp", "transmittance", "", "1",
+             "the share of the light that a clear cover lets through which was not there when the "
+             "file was measured"},
+
+    StudyKey{"lamp.mounting", "beam", "", "h0_v0",
+             "what of the file lies along the lamp's axis: \"h0_v0\" (types A and B), \"nadir\" "
+             "(type C measured facing down) or \"c0_horizontal\" (type C measured upright)"},
+    StudyKey{"lamp.mounting", "roll", "deg", "0",
+             "how far the file's up is turned from the lamp's, clockwise as seen from the lamp "
+             "looking out"},
+    StudyKey{"lamp.mounting", "measured_on", "", "required",
+             "the lamp that was measured: \"left\", \"right\" or \"median\"; the other side gets "
+             "the mirror image"},
+    StudyKey{"lamp.brightness", "shares", "of 1", "this or picture",
+             "one share for each surface of `emits`, in its order; each is evenly bright"},
+    StudyKey{"lamp.brightness", "picture", "", "this or shares",
+             "a luminance picture, grey PNG or rows of numbers, whose edges are those of what the "
+             "lamp shows along its axis"},
+
     StudyKey{"lamp.trim", "inset", "mm", "none",
              "a border of this width along the open edges of the lit surfaces is dark"},
     StudyKey{"lamp.trim", "curve", "mm", "none",

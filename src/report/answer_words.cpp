@@ -1,5 +1,6 @@
 #include "report/answer_words.h"
 
+#include "report/lamp_light_words.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
 #include "report/verdict_words.h"
@@ -15,7 +16,10 @@ std::string found_words(const RowFindings& row, const LampVerdict& verdict)
     if (std::holds_alternative<LeastArea>(row.row.criterion))
         return area_words(verdict.least_visible) + " in view where " + area_words(verdict.needed) +
                " are needed, " + spare_words(verdict.margin);
-    return area_words(verdict.hidden) + " hidden";
+    const std::string found = verdict.light ? light_figure_words(verdict) + ", " +
+                                                  light_margin_words(verdict) + " to what is asked"
+                                            : area_words(verdict.hidden) + " hidden";
+    return found + (verdict.estimate ? "; " + estimate_words(*verdict.estimate) : "");
 }
 
 /// Who and where, after what was found.

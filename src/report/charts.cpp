@@ -25,7 +25,7 @@ std::vector<Figure> charts_of(const Findings& findings, const CheckFindings& che
                               const BlockingMap& blocking)
 {
     std::vector<Figure> charts;
-    if (!has_areas(verdict))
+    if (!has_areas(verdict) || verdict.light) // charts are of areas
         return charts;
     const LampLook& look = findings.looks[verdict.look];
     const auto subject = chart_subject(check, row, verdict, look, findings.sampling.hairline);

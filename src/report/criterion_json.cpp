@@ -12,6 +12,16 @@ Json length_json(const std::optional<Length>& length)
     return length ? Json(in_mm(*length)) : Json();
 }
 
+Json points_json(const std::vector<LightPoint>& points)
+{
+    Json::Array all;
+    for (const LightPoint& p : points)
+        all.push_back(Json::Object{{"h_deg", in_degrees(p.toward.h)},
+                                   {"v_deg", in_degrees(p.toward.v)},
+                                   {"cd", in_candelas(p.least)}});
+    return all;
+}
+
 struct Figures {
     Json::Object operator()(const LeastArea& c) const
     {
@@ -23,6 +33,20 @@ struct Figures {
     Json::Object operator()(const LeastIntensity& c) const
     {
         return {{"cd", in_candelas(c.least)}};
+    }
+    Json::Object operator()(const MostIntensity& c) const { return {{"cd", in_candelas(c.most)}}; }
+    Json::Object operator()(const LightTable& c) const
+    {
+        Json::Array groups;
+        for (const LightGroup& g : c.groups)
+            groups.push_back(Json::Object{{"name", g.name},
+                                          {"total_cd", in_candelas(g.total)},
+                                          {"points", points_json(g.points)}});
+        return {{"points", points_json(c.points)},
+                {"groups", std::move(groups)},
+                {"floor", c.floor},
+                {"axis_cd", c.axis ? Json(in_candelas(*c.axis)) : Json()},
+                {"multiplied_by", c.multiplied_by}};
     }
     Json::Object operator()(const HeightLimits& c) const
     {

@@ -47,6 +47,23 @@ struct Words {
         return "at least " + rounded(in_candelas(c.least), 3) +
                " cd in every direction; needs photometric data";
     }
+    std::string operator()(const MostIntensity& c) const
+    {
+        return "at most " + rounded(in_candelas(c.most), 3) +
+               " cd in every direction; needs photometric data";
+    }
+    std::string operator()(const LightTable& c) const
+    {
+        std::string words = "its light in " + counted(directions_of(c).size(), "point");
+        if (c.axis)
+            words += ", " + rounded(in_candelas(*c.axis), 3) + " cd on the axis";
+        if (!c.groups.empty())
+            words += " of " + counted(c.groups.size(), "group") + ", no point below " +
+                     percent_words(c.floor) + " of its own";
+        if (!c.multiplied_by.empty())
+            words += ", multiplied by what `" + c.multiplied_by + "` gives";
+        return words + "; needs photometric data";
+    }
     std::string operator()(const HeightLimits& c) const
     {
         std::string words = std::string(words_of(c.of)) + " " +

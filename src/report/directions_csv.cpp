@@ -34,6 +34,22 @@ std::map<std::size_t, WorstOutcomes> worst_by_look(const CheckFindings& check)
     return worst;
 }
 
+std::string cd_cell(const std::optional<Intensity>& intensity)
+{
+    return intensity ? csv_number(*intensity) : "";
+}
+
+/// Empty where there is no photometric file, or it does not reach there.
+std::string whole_cell(const LampLook& look, std::size_t at)
+{
+    return look.light ? cd_cell(look.light->toward[at].whole) : "";
+}
+
+std::string left_cell(const LampLook& look, std::size_t at)
+{
+    return look.light ? cd_cell(look.light_left(at)) : "";
+}
+
 std::string direction_row(const std::string& check, const LampLook& look, std::size_t at,
                           Outcome outcome)
 {
@@ -44,7 +60,7 @@ std::string direction_row(const std::string& check, const LampLook& look, std::s
                     csv_number(look.high(at)), csv_number(look.hidden_low(at)),
                     csv_number(look.hidden_high(at)), csv_number(uncertainty(look, at)),
                     csv_number(look.mesh_error[at]), look.seen[at].certified ? "yes" : "no",
-                    std::string(key_of(outcome))});
+                    std::string(key_of(outcome)), whole_cell(look, at), left_cell(look, at)});
 }
 
 } // namespace
@@ -53,7 +69,7 @@ std::string directions_csv(const Findings& findings)
 {
     std::string csv = "check,lamp,h_deg,v_deg,lens_mm2,approved_mm2,visible_mm2,low_mm2,high_mm2,"
                       "hidden_low_mm2,hidden_high_mm2,expected_error_mm2,mesh_error_mm2,certified,"
-                      "outcome\n";
+                      "outcome,whole_cd,left_cd\n";
     for (const CheckFindings& check : findings.checks)
         for (const auto& [look, worst] : worst_by_look(check))
             for (const auto& [at, outcome] : worst)

@@ -1,6 +1,7 @@
 #include "report/look_json.h"
 
 #include "report/keys.h"
+#include "report/light_json.h"
 #include "report/look_words.h"
 
 namespace glim {
@@ -83,6 +84,7 @@ Json look_json(const LampLook& look)
                         {"axis_height_mm", in_mm(look.axis_height)},
                         {"lit_face_mm2", in_mm2(look.lit_face)},
                         {"directions", directions_json(look)},
+                        {"light", look_light_json(look)},
                         {"exact", exact_json(look)}};
 }
 

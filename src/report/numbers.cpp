@@ -57,6 +57,8 @@ std::string csv_number(Angle angle) { return rounded(in_degrees(angle), 6); }
 
 std::string csv_number(SolidAngle solid_angle) { return rounded(in_steradians(solid_angle), 6); }
 
+std::string csv_number(Intensity intensity) { return rounded(in_candelas(intensity), 4); }
+
 std::string counted(std::size_t count, const std::string& thing)
 {
     return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");

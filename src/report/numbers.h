@@ -10,7 +10,7 @@ namespace glim {
 // How numbers are written, once for every output:
 //   JSON         the shortest decimal that reads back as the same double
 //   CSV          areas to 0.001 mm2, lengths to 0.001 mm, angles to 0.000001 deg, solid angles to
-//                0.000001 sr
+//                0.000001 sr, intensities to 0.0001 cd
 //   for people   areas to 0.1 mm2 (0.001 below 1 mm2), angles to 0.01 deg
 // Trailing zeros are dropped, the point is a point in every country, and there is no -0.
 // All require finite numbers.
@@ -26,6 +26,7 @@ std::string csv_number(Area area);
 std::string csv_number(Length length);
 std::string csv_number(Angle angle);
 std::string csv_number(SolidAngle solid_angle);
+std::string csv_number(Intensity intensity);
 
 /// "1 direction", "31 directions"
 std::string counted(std::size_t count, const std::string& thing);

@@ -1,6 +1,7 @@
 #include "report/row_words.h"
 
 #include "report/criterion_words.h"
+#include "report/lamp_light_words.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
 #include "report/verdict_words.h"
@@ -24,6 +25,8 @@ std::string figure_words(const RowFindings& row, const LampVerdict& verdict)
 {
     if (!has_areas(verdict))
         return verdict.measured.empty() ? "-" : tightest_words(verdict);
+    if (verdict.light)
+        return light_figure_words(verdict);
     if (std::holds_alternative<LeastArea>(row.row.criterion))
         return area_words(verdict.least_visible);
     return area_words(verdict.hidden) + " hidden";
@@ -34,6 +37,8 @@ std::string margin_words(const LampVerdict& verdict)
     const auto with_sign = [](bool is_positive, const std::string& words) {
         return (is_positive ? "+" : "") + words;
     };
+    if (verdict.light)
+        return light_margin_words(verdict);
     if (has_areas(verdict))
         return with_sign(verdict.margin > Area(), area_words(verdict.margin));
     if (verdict.measured.empty())
@@ -62,7 +67,8 @@ std::string needed_words(const RowFindings& row)
     const bool together = row.row.answered_by == AnsweredBy::together;
     const auto* least = std::get_if<LeastArea>(&row.row.criterion);
     return (least ? area_words(least->area) + " needed" : criterion_words(row.row.criterion)) +
-           (together ? " together" : "") + (row.not_chosen ? "; not chosen" : "");
+           (together ? " together" : "") + (row.not_chosen ? "; not chosen" : "") +
+           (row.proof_from.empty() ? "" : "; the proof, from " + row.proof_from);
 }
 
 } // namespace glim

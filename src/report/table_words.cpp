@@ -5,6 +5,7 @@
 #include "report/citation_words.h"
 #include "report/criterion_words.h"
 #include "report/keys.h"
+#include "report/light_words.h"
 #include "report/numbers.h"
 
 #include <algorithm>
@@ -39,11 +40,42 @@ std::string approved_words(ApprovedParts approved_parts)
                                                     : "are not held against it";
 }
 
+/// "H 5, V 0 157.5 cd; ..."
+std::string points_words(const std::vector<LightPoint>& points)
+{
+    std::string words;
+    for (const LightPoint& p : points)
+        words += (words.empty() ? "" : "; ") + bearing_figures(p.toward) + " " +
+                 intensity_words(p.least);
+    return words;
+}
+
+void add_points(std::vector<Labelled>& entries, const LightTable& table)
+{
+    if (!table.points.empty())
+        entries.push_back({"points", points_words(table.points)});
+    for (const LightGroup& group : table.groups)
+        entries.push_back({"group " + group.name, intensity_words(group.total) +
+                                                      " together: " + points_words(group.points)});
+}
+
+/// Of a table of light a relaxed field is what is left of its points.
+std::string relaxed_words(const RuleRow& row, const Field& relaxed, const BearingSpeech& speech)
+{
+    if (std::holds_alternative<LightTable>(row.criterion))
+        return std::to_string(relaxed.rectangles.size()) + " of the " +
+               counted(row.field.rectangles.size(), "point");
+    return field_words(relaxed, speech);
+}
+
 std::vector<Labelled> row_entries(const RuleRow& row)
 {
     const BearingSpeech speech{row.axis, Side::left};
     std::vector<Labelled> entries{{"asks", criterion_words(row.criterion)}};
-    if (asks_directions(row.criterion))
+    const auto* light = std::get_if<LightTable>(&row.criterion);
+    if (light)
+        add_points(entries, *light);
+    else if (asks_directions(row.criterion))
         entries.push_back({"field", field_words(row.field, speech)});
     entries.push_back({"axis", std::string(key_of(row.axis))});
     entries.push_back({"lamps", functions_words(row.functions)});
@@ -56,10 +88,12 @@ std::vector<Labelled> row_entries(const RuleRow& row)
     if (!row.when.empty())
         entries.push_back({"only where", conditions_words(row.when)});
     for (const Relaxation& r : row.relaxations) {
-        entries.push_back(
-            {"relaxed to", field_words(r.field, speech) + ", where " + conditions_words(r.when)});
+        entries.push_back({"relaxed to", relaxed_words(row, r.field, speech) + ", where " +
+                                             conditions_words(r.when)});
         entries.push_back({"", citation_words(r.citation)});
     }
+    if (row.proof)
+        entries.push_back({"proof by", row.proof->rule + " of " + row.proof->table});
     entries.push_back({"source", citation_words(row.citation)});
     return entries;
 }

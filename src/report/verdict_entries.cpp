@@ -4,6 +4,7 @@
 #include "report/citation_words.h"
 #include "report/criterion_words.h"
 #include "report/keys.h"
+#include "report/lamp_light_words.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
 #include "report/verdict_words.h"
@@ -57,6 +58,8 @@ void add_areas(std::vector<Labelled>& entries, const RowFindings& row, const Lam
     entries.push_back({"seen from", worst_words(verdict, look)});
     if (verdict.because != Because::of_the_figures)
         entries.push_back({"because", std::string(words_of(verdict.because))});
+    const std::vector<Labelled> light = light_entries(row.row, verdict, look);
+    entries.insert(entries.end(), light.begin(), light.end());
     entries.push_back({"passes", coverage_words(verdict.coverage)});
     if (verdict.outcome == Outcome::met)
         entries.push_back({"between", between_words(verdict)});

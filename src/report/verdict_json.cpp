@@ -2,6 +2,7 @@
 
 #include "report/blocker_json.h"
 #include "report/keys.h"
+#include "report/light_json.h"
 #include "report/look_words.h"
 #include "report/rule_json.h"
 
@@ -152,6 +153,8 @@ Json lamp_json(const Findings& findings, const RuleRow& row, const LampVerdict& 
         {"crossings", crossings_json(verdict.crossings)},
         {"measured", measured_json(verdict.measured)},
         {"follows", verdict.follows},
+        {"light", verdict_light_json(verdict)},
+        {"estimate", estimate_json(verdict)},
         {"uncovered", std::move(uncovered)},
         {"blockers", std::move(blockers)},
         {"directions", directions_json(verdict.directions)},
@@ -165,6 +168,7 @@ Json row_findings_json(const Findings& findings, const RowFindings& row)
     for (const LampVerdict& verdict : row.lamps)
         lamps.push_back(lamp_json(findings, row.row, verdict));
     json.emplace_back("not_chosen", row.not_chosen);
+    json.emplace_back("proof_from", row.proof_from);
     json.emplace_back("lamps", std::move(lamps));
     json.emplace_back("together",
                       row.together ? lamp_json(findings, row.row, *row.together) : Json());

@@ -31,7 +31,7 @@ std::string spare_words(Area margin)
 
 std::string demand_words(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
 {
-    if (!has_areas(verdict))
+    if (!has_areas(verdict) || std::holds_alternative<LightTable>(row.criterion))
         return criterion_words(row.criterion);
     if (const auto* least = std::get_if<LeastArea>(&row.criterion))
         return "at least " + area_words(least->area) + " in view, " +

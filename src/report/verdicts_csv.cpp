@@ -41,6 +41,25 @@ Cells coverage(const LampVerdict& verdict)
     return cells;
 }
 
+/// Of the worst direction, or of the group that decides.
+Cells light(const LampVerdict& verdict)
+{
+    Cells cells(4);
+    const auto cd = [](const std::optional<Intensity>& i) { return i ? csv_number(*i) : ""; };
+    if (verdict.light && verdict.light->worst_group) {
+        const GroupOfLight& group = verdict.light->groups[*verdict.light->worst_group];
+        cells = {csv_number(group.needed), cd(group.whole), cd(group.left), ""};
+    } else if (verdict.light) {
+        cells = {csv_number(verdict.light->needed), cd(verdict.light->whole),
+                 cd(verdict.light->left), ""};
+    }
+    if (verdict.estimate)
+        cells[3] = !verdict.estimate->suffices  ? "unknown"
+                   : *verdict.estimate->suffices ? "would_suffice"
+                                                 : "would_not_suffice";
+    return cells;
+}
+
 /// "what=figure unit" for each, joined by "; ".
 std::string measured_cell(const LampVerdict& verdict)
 {
@@ -64,6 +83,7 @@ std::string verdict_row(const CheckFindings& check, const RowFindings& row,
                 decides ? "yes" : "no"};
     append(cells, figures(verdict, look));
     append(cells, coverage(verdict));
+    append(cells, light(verdict));
     append(cells, {measured_cell(verdict), verdict.follows, verdict.relaxation ? "yes" : "no",
                    std::string(key_of(row.row.answered_by)),
                    std::string(key_of(row.row.citation.provenance)), row.row.citation.source,
@@ -95,8 +115,8 @@ std::string verdicts_csv(const Findings& findings)
         "visible_mm2,"
         "margin_mm2,hidden_mm2,worst_h_deg,worst_v_deg,expected_error_mm2,mesh_error_mm2,exact,"
         "directions_met,directions,"
-        "solid_angle_met_sr,solid_angle_sr,measured,follows,relaxed,answered_by,provenance,source,"
-        "clause\n";
+        "solid_angle_met_sr,solid_angle_sr,needed_cd,whole_cd,left_cd,estimate,measured,follows,"
+        "relaxed,answered_by,provenance,source,clause\n";
     for (const CheckFindings& check : findings.checks)
         for (std::size_t i = 0; i < check.rows.size(); ++i)
             csv += row_rows(findings, check, i);

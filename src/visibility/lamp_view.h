@@ -14,6 +14,8 @@ struct LampView {
     Caster approved; ///< the lamp itself and what was approved with it: a part of `all`
     Caster others;   ///< the rest of `all`
     Length touch;
+    /// How bright each cell of the lattice is, in any one unit; empty where all are alike.
+    std::vector<float> brightness = {};
 };
 
 } // namespace glim

@@ -178,6 +178,33 @@ LitLook::Shares LitLook::shares(const Hidden& hidden, const Rim& rim,
     return sum;
 }
 
+double LitLook::weighed_mm2(const Hidden& hidden, const Rim& rim,
+                            std::span<const float> brightness) const
+{
+    const LitLattice& lattice = view_.lattice;
+    double sum = 0;
+    for (std::size_t c = 0; c < lattice.cells().size(); ++c) {
+        const LitLattice::Cell& cell = lattice.cells()[c];
+        if (!faces(cell))
+            continue;
+        const bool lit = hidden[cell.corners[0]] == 0;
+        const double share = !is_uniform(cell, hidden)
+                                 ? lit_share(cell, hidden, rim, lattice.edges())
+                                 : static_cast<double>(lit);
+        sum += projected_mm2(cell) * brightness[c] * share;
+    }
+    return sum;
+}
+
+double LitLook::weighed_bare_mm2(std::span<const float> brightness) const
+{
+    double sum = 0;
+    for (std::size_t c = 0; c < view_.lattice.cells().size(); ++c)
+        if (const LitLattice::Cell& cell = view_.lattice.cells()[c]; faces(cell))
+            sum += projected_mm2(cell) * brightness[c];
+    return sum;
+}
+
 double LitLook::rim_across_mm(const LitLattice::Cell& cell, const Rim& rim) const
 {
     std::array<Point, 2> ends = {Point::Zero(), Point::Zero()};

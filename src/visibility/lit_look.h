@@ -67,6 +67,12 @@ public:
         return shares(hidden, rim(caster, hidden));
     }
 
+    /// The area that `shares` calls seen, every cell weighed by `brightness`, one a cell.
+    double weighed_mm2(const Hidden& hidden, const Rim& rim,
+                       std::span<const float> brightness) const;
+    /// The same of all front-facing cells, nothing in the way.
+    double weighed_bare_mm2(std::span<const float> brightness) const;
+
     /// The rim's straight way across a cell with corners of both kinds, in the view plane, mm.
     double rim_across_mm(const LitLattice::Cell& cell, const Rim& rim) const;
 

@@ -2,6 +2,7 @@
 
 #include "geometry/weld.h"
 #include "machine/stop.h"
+#include "visibility/cell_brightness.h"
 
 #include <algorithm>
 #include <set>
@@ -31,16 +32,24 @@ void append(TriangleMesh& to, const TriangleMesh& from)
 }
 
 /// Files repeat faces. Two lit faces in one place send light once, whichever way the second is
-/// wound.
-TriangleMesh each_facet_once(const TriangleMesh& mesh)
+/// wound. Of each facet whether it is the first.
+std::vector<bool> first_of_their_kind(const std::vector<Facet>& facets)
 {
-    TriangleMesh once = welded(mesh);
     std::set<Facet> known;
-    std::erase_if(once.facets, [&](Facet facet) {
+    std::vector<bool> first;
+    first.reserve(facets.size());
+    for (Facet facet : facets) {
         std::sort(facet.begin(), facet.end());
-        return !known.insert(facet).second;
-    });
-    return once;
+        first.push_back(known.insert(facet).second);
+    }
+    return first;
+}
+
+template <class Value>
+void keep(std::vector<Value>& values, const std::vector<bool>& kept)
+{
+    std::size_t i = 0;
+    std::erase_if(values, [&](const Value&) { return !kept[i++]; });
 }
 
 bool names(const std::vector<SurfaceId>& list, SurfaceId surface)
@@ -137,12 +146,24 @@ Caster PreparedScene::caster_of(const std::vector<Standing>& standings) const
     return Caster(std::move(parts));
 }
 
+PreparedScene::LitSurface PreparedScene::lit_parts_of(const LampStanding& lamp) const
+{
+    LitSurface lit;
+    const std::vector<SurfaceId>& emits = study_.lamps[lamp.lamp].emits;
+    for (std::uint32_t i = 0; i < emits.size(); ++i) {
+        append(lit.mesh, placed(mesh_of(emits[i]), placement_of({emits[i], lamp.twin})));
+        lit.of.resize(lit.mesh.facets.size(), i);
+    }
+    lit.mesh = welded(lit.mesh);
+    const std::vector<bool> first = first_of_their_kind(lit.mesh.facets);
+    keep(lit.mesh.facets, first);
+    keep(lit.of, first);
+    return lit;
+}
+
 TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
 {
-    TriangleMesh lit;
-    for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
-        append(lit, placed(mesh_of(s), placement_of({s, lamp.twin})));
-    return each_facet_once(lit);
+    return lit_parts_of(lamp).mesh;
 }
 
 std::vector<PlacedMesh> PreparedScene::meshes_of(const std::vector<Standing>& standings) const
@@ -154,20 +175,32 @@ std::vector<PlacedMesh> PreparedScene::meshes_of(const std::vector<Standing>& st
     return meshes;
 }
 
+Direction PreparedScene::axis_of(const LampStanding& lamp) const
+{
+    const Direction drawn = study_.lamps[lamp.lamp].axis.value_or(study_.vehicle.forward);
+    return lamp.twin ? study_.vehicle.across_median()(drawn) : drawn;
+}
+
 LampView PreparedScene::view_of(const LampStanding& lamp, const Sampling& sampling) const
 {
-    const TriangleMesh lit = placed(lit_surface_of(lamp), Placement::shift(-origin_));
+    const LitSurface parts = lit_parts_of(lamp);
+    const TriangleMesh lit = placed(parts.mesh, Placement::shift(-origin_));
     const std::vector<Standing> all = obstacles_of(lamp);
     std::vector<Standing> approved;
     std::vector<Standing> others;
     for (const Standing& s : all)
         (is_approved(s, lamp) ? approved : others).push_back(s);
-    return {LitLattice(lit, sampling.feature),
-            LitOutline(lit),
-            caster_of(all),
-            caster_of(approved),
-            caster_of(others),
-            sampling.touch};
+    LampView view{LitLattice(lit, sampling.feature),
+                  LitOutline(lit),
+                  caster_of(all),
+                  caster_of(approved),
+                  caster_of(others),
+                  sampling.touch};
+    if (const LampLight* light = study_.light_of(lamp.lamp))
+        view.brightness =
+            cell_brightness(light->brightness, {view.lattice, lit, parts.of, axis_of(lamp),
+                                                study_.vehicle.up, lamp.twin});
+    return view;
 }
 
 std::vector<PlacedMesh> PreparedScene::placed_obstacles_of(const LampStanding& lamp) const

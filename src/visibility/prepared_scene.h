@@ -74,6 +74,14 @@ private:
         std::shared_ptr<const PreparedPart> part; ///< scene frame
     };
 
+    /// A lamp's lit surfaces as one mesh, each facet once, and whose each facet is: a place in
+    /// Lamp::emits.
+    struct LitSurface {
+        TriangleMesh mesh;
+        std::vector<std::uint32_t> of;
+    };
+    LitSurface lit_parts_of(const LampStanding& lamp) const;
+    Direction axis_of(const LampStanding& lamp) const; ///< declared; forward where it is not
     bool blocks(SurfaceId surface, LampId lamp) const;
     std::vector<PlacedMesh> placed_obstacles_of(const LampStanding& lamp) const;
     Placement placement_of(const Standing& standing) const; ///< vehicle frame

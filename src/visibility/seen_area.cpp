@@ -15,6 +15,8 @@ SeenArea& SeenArea::operator+=(const SeenArea& other)
     missed += other.missed;
     rim += other.rim;
     outline += other.outline;
+    weighed_approved += other.weighed_approved;
+    weighed_visible += other.weighed_visible;
     certified = certified && other.certified;
     return *this;
 }

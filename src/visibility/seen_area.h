@@ -26,6 +26,9 @@ struct SeenArea {
     /// to about a cell's side at its ends.
     Length rim = {};
     Length outline = {}; ///< of the lit face, in the view plane: see LitOutline
+    /// `approved` and `visible` as sampled, every part weighed by how bright it is; in a unit of
+    /// its own, the same for both. The areas themselves where the lamp is uniformly bright.
+    Area weighed_approved = {}, weighed_visible = {};
     /// Whether contours prove the bounds. (Of a lamp that shows nothing there is nothing to prove,
     /// so a sum may start from SeenArea{}.)
     bool certified = true;

@@ -58,18 +58,41 @@ void set_hidden(SeenArea& seen, const HiddenBounds& hidden, double approved_mm2)
     seen.rim = millimetres(hidden.rim_mm);
 }
 
-/// What the lamp itself and its approved parts leave.
-double approved_mm2(const LampView& view, const LitLook& look, const LitLook::Hidden& hidden)
+/// What the lamp itself and its approved parts leave: plain, and weighed by its brightness.
+struct Approved {
+    double mm2, weighed_mm2;
+};
+
+Approved approved_of(const LampView& view, const LitLook& look, const LitLook::Hidden& hidden)
 {
-    return any(hidden) ? look.shares(view.approved, hidden).seen() : look.bare_mm2();
+    const bool uniform = view.brightness.empty();
+    if (!any(hidden))
+        return {look.bare_mm2(), uniform ? 0 : look.weighed_bare_mm2(view.brightness)};
+    const LitLook::Rim rim = look.rim(view.approved, hidden);
+    return {look.shares(hidden, rim).seen(),
+            uniform ? 0 : look.weighed_mm2(hidden, rim, view.brightness)};
 }
 
-} // namespace
+/// The last bits of sums in another order must not make the visible more than the approved.
+void set_weighed(SeenArea& seen, double approved_mm2, double visible_mm2)
+{
+    seen.weighed_approved = square_millimetres(approved_mm2);
+    seen.weighed_visible = square_millimetres(std::min(approved_mm2, visible_mm2));
+}
 
-SeenArea seen_toward(const LampView& view, const Direction& toward, const Certificate* certificate)
+void set_uniform(SeenArea& seen)
+{
+    seen.weighed_approved = seen.approved;
+    seen.weighed_visible = seen.visible;
+}
+
+SeenArea areas_toward(const LampView& view, const Direction& toward, const Certificate* certificate)
 {
     const LitLook look(view, toward);
     SeenArea seen = nothing_in_the_way(view, look);
+    if (!view.brightness.empty() && look.bare_mm2() > 0)
+        seen.weighed_approved = seen.weighed_visible =
+            square_millimetres(look.weighed_bare_mm2(view.brightness));
     if (look.bare_mm2() == 0)
         return seen;
     seen.certified = certificate != nullptr && certificate->covers(toward);
@@ -83,8 +106,20 @@ SeenArea seen_toward(const LampView& view, const Direction& toward, const Certif
     // What nothing hides, neither of them hides.
     const LitLook::Hidden approved = look.hidden_by(view.approved, &hidden);
     const LitLook::Hidden others = look.hidden_by(view.others, &hidden);
-    set_hidden(seen, hidden_by_others(look, {hidden, approved, others, rim}, marks),
-               approved_mm2(view, look, approved));
+    const Approved left = approved_of(view, look, approved);
+    set_hidden(seen, hidden_by_others(look, {hidden, approved, others, rim}, marks), left.mm2);
+    if (!view.brightness.empty())
+        set_weighed(seen, left.weighed_mm2, look.weighed_mm2(hidden, rim, view.brightness));
+    return seen;
+}
+
+} // namespace
+
+SeenArea seen_toward(const LampView& view, const Direction& toward, const Certificate* certificate)
+{
+    SeenArea seen = areas_toward(view, toward, certificate);
+    if (view.brightness.empty())
+        set_uniform(seen);
     return seen;
 }
 

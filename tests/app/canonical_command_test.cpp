@@ -15,6 +15,8 @@ TEST_CASE("the canonical command leaves out what changes no result", "[app]")
     CHECK(canonical_command(request) == "cornerglim check theme.toml");
     request.step = degrees(0.1);
     CHECK(canonical_command(request) == "cornerglim check theme.toml --step 0.1");
+    request.write_ies = true;
+    CHECK(canonical_command(request) == "cornerglim check theme.toml --step 0.1 --write-ies");
 }
 
 TEST_CASE("a name with blanks or quotes can be typed as it stands", "[app]")

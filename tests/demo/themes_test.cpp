@@ -47,7 +47,7 @@ Length distance_to_mesh(const TriangleMesh& mesh, const Point& p)
 
 TEST_CASE("the demo's themes read without a warning", "[demo]")
 {
-    for (const char* letter : {"a", "b", "c", "d", "e"}) {
+    for (const char* letter : {"a", "a-light", "b", "c", "d", "e"}) {
         const Study study = theme(letter);
         for (const Warning& w : study.warnings)
             UNSCOPED_INFO(w.what);
@@ -112,6 +112,52 @@ TEST_CASE("theme B meets its area, but not the whole lens clears: proof stays du
     const CheckFindings& check = found.checks.front();
     CHECK(check.outcome == Outcome::proof_due);
     CHECK(in_mm2(check.deciding_verdict().hidden) > 100);
+}
+
+const CheckFindings& check_named(const Findings& found, const std::string& name)
+{
+    for (const CheckFindings& check : found.checks)
+        if (check.name == name)
+            return check;
+    throw std::runtime_error("no check " + name);
+}
+
+TEST_CASE("theme A by light: the area fails, and half of a bright beam would do across the nose",
+          "[demo]")
+{
+    const Findings found = checked("a-light");
+    CHECK(check_named(found, "across the nose").outcome == Outcome::not_met);
+    // The field's corner across the nose: the file gives 4.9 cd, and a good two fifths of what the
+    // lamp shows there is in view; 0.3 cd are asked.
+    const CheckFindings& option = check_named(found, "visibility by light");
+    CHECK(option.outcome == Outcome::proof_due);
+    const LampVerdict& verdict = option.deciding_verdict();
+    REQUIRE(verdict.light);
+    CHECK(in_candelas(*verdict.light->whole) == Approx(4.87).epsilon(0.01));
+    CHECK(*verdict.light->left > candelas(1.5));
+    CHECK(*verdict.light->left < candelas(2.7));
+    REQUIRE(verdict.estimate);
+    CHECK(verdict.estimate->suffices == true);
+}
+
+TEST_CASE("theme A by light: its beam is free, and bright enough beside the dipped beam", "[demo]")
+{
+    const CheckFindings check = check_named(checked("a-light"), "front turn signal light");
+    CHECK(check.outcome == Outcome::met);
+    const LightFigures& light = *check.deciding_verdict().light;
+    CHECK(light.multiplier.least == 2);
+    REQUIRE(light.groups.size() == 5);
+    CHECK(in_candelas(light.groups[2].needed) == 1900);
+}
+
+TEST_CASE("theme A under the rule of no obstacle: proof is due, and would succeed by estimate",
+          "[demo]")
+{
+    const CheckFindings check =
+        check_named(checked("a-light"), "no obstacle, and the estimate of its proof");
+    CHECK(check.outcome == Outcome::proof_due);
+    REQUIRE(check.deciding_verdict().estimate);
+    CHECK(check.deciding_verdict().estimate->suffices == true);
 }
 
 TEST_CASE("theme B differs from theme A in the nose only, and by less than 25 mm", "[demo]")

@@ -254,6 +254,8 @@ TEST_CASE("every key of the study file is read where the table of keys has it", 
     const TemporaryFolder folder;
     write(folder / "corner.obj", corner_obj);
     write(folder / "base.toml", base_of_full_study);
+    write(folder / "lamp.ies", lamp_ies);
+    write(folder / "bright.csv", "1 0.5\n0.5 0\n");
     write(folder / "full.toml", full);
     CHECK_NOTHROW(read_study(folder / "full.toml"));
     for (const StudyKey& key : study_keys()) {
@@ -270,6 +272,8 @@ TEST_CASE("a study cut off anywhere, or without any one line, is read or complai
     const TemporaryFolder folder;
     write(folder / "corner.obj", corner_obj);
     write(folder / "base.toml", base_of_full_study);
+    write(folder / "lamp.ies", lamp_ies);
+    write(folder / "bright.csv", "1 0.5\n0.5 0\n");
     std::size_t good = 0, bad = 0;
     const auto try_reading = [&](const std::string& text) {
         write(folder / "part.toml", text);

@@ -91,6 +91,10 @@ rule = "across-45"
 lamp = "indicator"
 )";
 
+/// Type A, 10 cd on the axis, more to the right of one who looks out along it.
+inline const std::string lamp_ies = "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 3 3 3 2 0.1 0.05 0\n"
+                                    "1 1 21\n-90 0 90\n-90 0 90\n0 4 0\n0 10 0\n0 8 0\n";
+
 /// `text` with the first `from` replaced; there must be one, or the test would test nothing.
 inline std::string with(std::string text, const std::string& from, const std::string& to)
 {

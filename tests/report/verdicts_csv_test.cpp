@@ -11,7 +11,8 @@ constexpr const char* header =
     "check,check_outcome,check_because,row,lamp,outcome,because,decides,needed_mm2,least_visible_"
     "mm2,margin_mm2,"
     "hidden_mm2,worst_h_deg,worst_v_deg,expected_error_mm2,mesh_error_mm2,exact,directions_met,"
-    "directions,solid_angle_met_sr,solid_angle_sr,measured,follows,relaxed,answered_by,provenance,"
+    "directions,solid_angle_met_sr,solid_angle_sr,needed_cd,whole_cd,left_cd,estimate,measured,"
+    "follows,relaxed,answered_by,provenance,"
     "source,clause\n";
 
 } // namespace
@@ -22,10 +23,10 @@ TEST_CASE("every row and lamp of a check has a line with its figures", "[report]
           std::string(header) +
               "across,not_met,of_the_figures,inboard,indicator,not_met,of_the_figures,yes,1250,700."
               "25,-549.75,"
-              "1299.75,-45,0,0.01,0,yes,0,2,,,,,no,one_alone,memory,made by hand,clause 1\n"
+              "1299.75,-45,0,0.01,0,yes,0,2,,,,,,,,,no,one_alone,memory,made by hand,clause 1\n"
               "across,not_met,of_the_figures,ahead,indicator,undecided,numerical_bounds,no,2200,"
               "1249,-951,"
-              "0,-40,0,2.5,0,no,1,2,0.3,0.4,,,no,one_alone,memory,made by hand,clause 1\n");
+              "0,-40,0,2.5,0,no,1,2,0.3,0.4,,,,,,,no,one_alone,memory,made by hand,clause 1\n");
 }
 
 TEST_CASE("where a row does not apply its figures are empty", "[report]")
@@ -42,7 +43,7 @@ TEST_CASE("where a row does not apply its figures are empty", "[report]")
     CHECK(verdicts_csv(findings) ==
           std::string(header) + "across,not_applicable,of_the_figures,inboard,indicator,not_"
                                 "applicable,another_function,no,"
-                                ",,,,,,,,,,,,,,,no,one_alone,memory,made by hand,clause 1\n");
+                                ",,,,,,,,,,,,,,,,,,,no,one_alone,memory,made by hand,clause 1\n");
 }
 
 TEST_CASE("lamps that answer together follow the single ones and may decide", "[report]")

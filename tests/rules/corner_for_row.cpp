@@ -2,6 +2,7 @@
 
 #include "geometry/bearing.h"
 #include "judgement/lamp_frame.h"
+#include "shapes/made_light.h"
 #include "shapes/simple_shapes.h"
 #include "units/trig.h"
 
@@ -148,7 +149,14 @@ struct Spoil {
     }
     void operator()(const NoObstacle&) const { hide(20); }
     void operator()(const MostHidden&) const { hide(); }
-    void operator()(const LeastIntensity&) const {}
+    void shine(double cd) const
+    {
+        corner.study.lights = {made_light([cd](double, double) { return cd; }, corner.lamp)};
+    }
+    /// Less than any rule asks of any lamp.
+    void operator()(const LeastIntensity&) const { shine(0.01); }
+    void operator()(const LightTable&) const { shine(0.01); }
+    void operator()(const MostIntensity& c) const { shine(in_candelas(c.most) + 1); }
     /// 100 mm above the ground is too low for every rule.
     void operator()(const HeightLimits&) const
     {
@@ -186,6 +194,15 @@ struct Spoil {
     }
 };
 
+/// More than any rule asks, or less than one allows.
+void add_light(Corner& corner, const RuleRow& row)
+{
+    if (!asks_light(row.criterion))
+        return;
+    const double cd = std::holds_alternative<MostIntensity>(row.criterion) ? 1 : 5000;
+    corner.study.lights = {made_light([cd](double, double) { return cd; }, corner.lamp)};
+}
+
 /// What a gap is measured to: 100 mm inboard of the lamp's edge, from the centroid 200.
 void add_neighbour(Corner& corner, const RuleRow& row)
 {
@@ -200,6 +217,7 @@ Study corner_that_meets(const RuleTable& table, const RuleRow& row)
 {
     Corner corner = corner_for(table, row);
     add_neighbour(corner, row);
+    add_light(corner, row);
     return std::move(corner.study);
 }
 

@@ -50,7 +50,10 @@ TEST_CASE("every relaxed field lies within the field that it relaxes", "[rules]"
         for (const RuleRow& row : table.rows)
             for (const Relaxation& relaxed : row.relaxations) {
                 INFO(table.name << ": " << row.id);
-                CHECK(solid_angle(relaxed.field) < solid_angle(row.field));
+                if (std::holds_alternative<LightTable>(row.criterion))
+                    CHECK(relaxed.field.rectangles.size() < row.field.rectangles.size());
+                else
+                    CHECK(solid_angle(relaxed.field) < solid_angle(row.field));
                 for (const FieldRectangle& r : relaxed.field.rectangles) {
                     CHECK(row.field.holds({r.h_least, r.v_least}));
                     CHECK(row.field.holds({r.h_most, r.v_most}));

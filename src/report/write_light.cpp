@@ -1,0 +1,65 @@
+#include "report/write_light.h"
+
+#include "judgement/obstructed_light.h"
+#include "report/file_names.h"
+#include "report/keys.h"
+#include "report/lamp_light_words.h"
+#include "report/look_words.h"
+#include "report/write_ies.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+bool same_lamp(const LampLook& a, const LampLook& b)
+{
+    return a.name == b.name && a.twin == b.twin && a.axis == b.axis;
+}
+
+/// One look for each lamp and axis that something was asked of: of one lamp, with a file,
+/// everything in the way.
+std::vector<const LampLook*> looks_with_light(const Findings& findings)
+{
+    std::vector<const LampLook*> all;
+    for (const LampLook& look : findings.looks) {
+        const bool known = std::any_of(
+            all.begin(), all.end(), [&](const LampLook* other) { return same_lamp(*other, look); });
+        if (look.light && !look.toward.empty() && look.standings.size() == 1 &&
+            look.obstacles == Obstacles::all && !known)
+            all.push_back(&look);
+    }
+    return all;
+}
+
+std::vector<PhotometryNote> notes_of(const LampLook& look, const Findings& findings)
+{
+    return {{"TEST", "computed, not measured: an estimate; measurement due"},
+            {"TESTLAB", "none"},
+            {"ISSUEDATE", "none"},
+            {"MANUFAC", "none"},
+            {"LUMINAIRE", label_of(look) + ", as it is left on the vehicle of " +
+                              (findings.title.empty() ? findings.study_file : findings.title)},
+            {"OTHER", light_basis_words(*look.light)},
+            {"OTHER", "H 0, V 0: the " + std::string(key_of(look.axis)) +
+                          " reference axis; H to the right of one who looks out from the lamp"}};
+}
+
+} // namespace
+
+void put_obstructed_light(const Session& session, const Findings& findings, NewFolder& folder,
+                          const Workers& workers)
+{
+    const std::vector<const LampLook*> looks = looks_with_light(findings);
+    std::vector<std::string> labels;
+    for (const LampLook* look : looks)
+        labels.push_back(label_of(*look) + " " + std::string(key_of(look->axis)));
+    const std::vector<std::string> names = plain_names(labels);
+    for (std::size_t i = 0; i < looks.size(); ++i)
+        if (const auto light = obstructed_light(session, *looks[i], written_light_step, workers))
+            folder.put("light/" + names[i] + ".ies",
+                       ies_text(light->grid, {}, notes_of(*looks[i], findings)));
+}
+
+} // namespace glim
