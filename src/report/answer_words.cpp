@@ -1,6 +1,7 @@
 #include "report/answer_words.h"
 
 #include "report/lamp_light_words.h"
+#include "report/light_words.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
 #include "report/verdict_words.h"
@@ -11,14 +12,24 @@ namespace glim {
 
 namespace {
 
+/// ", 1.2 cd to spare"; nothing where the light is not known.
+std::string spare_light_words(const LightFigures& light)
+{
+    if (!light.margin)
+        return "";
+    const bool enough = *light.margin >= Intensity();
+    return ", " + intensity_words(enough ? *light.margin : -*light.margin) +
+           (enough ? " to spare" : " short of what is asked");
+}
+
 std::string found_words(const RowFindings& row, const LampVerdict& verdict)
 {
     if (std::holds_alternative<LeastArea>(row.row.criterion))
         return area_words(verdict.least_visible) + " in view where " + area_words(verdict.needed) +
                " are needed, " + spare_words(verdict.margin);
-    const std::string found = verdict.light ? light_figure_words(verdict) + ", " +
-                                                  light_margin_words(verdict) + " to what is asked"
-                                            : area_words(verdict.hidden) + " hidden";
+    const std::string found = verdict.light
+                                  ? light_figure_words(verdict) + spare_light_words(*verdict.light)
+                                  : area_words(verdict.hidden) + " hidden";
     return found + (verdict.estimate ? "; " + estimate_words(*verdict.estimate) : "");
 }
 

@@ -11,6 +11,9 @@ namespace glim {
 
 namespace {
 
+/// So small a share hidden is the rounding of an area that touches.
+constexpr double least_share_told = 1e-4;
+
 constexpr std::string_view why_they_differ =
     "rows of area count every part of the lens, however bright it is in that direction; rows of "
     "light count what the optics send there. So a small bright face can pass by light and fail by "
@@ -34,7 +37,7 @@ std::string sum_words(const std::optional<Intensity>& whole, const std::optional
 {
     if (!whole || !left)
         return "not measured there";
-    if (*left == *whole)
+    if (*left >= *whole * (1 - least_share_told))
         return intensity_words(*whole);
     return intensity_words(*left) + " left of " + intensity_words(*whole);
 }

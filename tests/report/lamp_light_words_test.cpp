@@ -49,6 +49,7 @@ TEST_CASE("what is left of the light is told beside what the lamp gives", "[repo
     CHECK(light_figure_words(verdict) == "0.4 cd left of 1.2 cd");
     CHECK(light_margin_words(verdict) == "-0.05 cd");
     CHECK(light_figure_words(lit(0.45, 1.2, 1.2)) == "1.2 cd");
+    CHECK(light_figure_words(lit(0.45, 1.2, 1.19999)) == "1.2 cd");
     const auto entries = light_entries(row, verdict, seen_once());
     REQUIRE(entries.size() == 3);
     CHECK(entries[0].text == "0.4 cd left of 1.2 cd, 0.45 cd needed (x 1.5), H -45, V 15");
