@@ -246,7 +246,11 @@ void read_state(TableReader& table, const Study& study, Check& check)
 
 void demand_checks(TableReader& top)
 {
-    top.demand("check", "nothing is asked; add a [[check]] with its table, rule and lamp");
+    const std::string remedy = "nothing is asked; add a [[check]] with its table, rule and lamp";
+    if (top.holds_empty_list("check"))
+        top.complain("check", "every [[check]] of " + top.words() + " is taken away", remedy);
+    else
+        top.demand("check", remedy);
 }
 
 void read_checks(TableReader& top, const std::optional<Vehicle>& vehicle,

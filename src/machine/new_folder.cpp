@@ -96,6 +96,22 @@ fs::path in_full(const fs::path& path)
     return full.has_filename() ? full : full.parent_path();
 }
 
+/// Where nothing can be made, nobody should wait for the work first.
+void make_hidden_folder(const fs::path& beside, const fs::path& target)
+{
+    std::error_code trouble;
+    fs::create_directory(beside, trouble);
+    if (!trouble)
+        return;
+    const fs::path above = beside.parent_path();
+    if (trouble == std::errc::permission_denied || trouble == std::errc::operation_not_permitted ||
+        trouble == std::errc::read_only_file_system)
+        throw WriteRefused(target,
+                           "cannot be made: nothing may be written in `" + above.string() + "`",
+                           "name a folder where you may write");
+    throw std::system_error(trouble, "cannot make a folder in " + above.string());
+}
+
 bool may_be_put(std::string_view name)
 {
     const fs::path path(name);
@@ -117,7 +133,7 @@ NewFolder::NewFolder(const fs::path& target, std::string marker) : marker_(std::
     refuse_foreign(target, marker_);
     target_ = in_full(target);
     beside_ = free_path_beside(nearest_folder(target_) / target_.filename());
-    fs::create_directory(beside_);
+    make_hidden_folder(beside_, target);
 }
 
 NewFolder::~NewFolder()

@@ -1,5 +1,7 @@
 #include "report/profile.h"
 
+#include "report/look_words.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -57,8 +59,11 @@ private:
         ProfilePoint p;
         p.along = along_h_ ? b.h : b.v;
         p.figure = s_.figures.areas_mm2[node];
-        p.low = in_mm2(s_.of_area ? look_.low(at) : look_.hidden_low(at));
-        p.high = in_mm2(s_.of_area ? look_.high(at) : look_.hidden_high(at));
+        p.likely_error = in_mm2(uncertainty(look_, at));
+        if (look_.seen[at].certified)
+            p.proved = s_.of_area
+                           ? std::pair(in_mm2(look_.low(at)), in_mm2(look_.high(at)))
+                           : std::pair(in_mm2(look_.hidden_low(at)), in_mm2(look_.hidden_high(at)));
         p.mesh_error = in_mm2(look_.mesh_error[at]);
         p.threshold = s_.of_area ? s_.asked_mm2 : s_.figures.margins_mm2[node] + p.figure;
         p.outcome = s_.figures.outcomes[node];

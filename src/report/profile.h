@@ -8,9 +8,11 @@ namespace glim {
 struct ProfilePoint {
     Angle along;
     double figure = 0;
-    double low = 0, high = 0; ///< between these the figure lies, as far as it was computed
-    double mesh_error = 0;    ///< and so much beside them the surfaces may have it
-    double threshold = 0;     ///< what is asked, or allowed to be hidden
+    double likely_error = 0; ///< of the computing: an estimate, or the rounding of an exact figure
+    /// Between these the figure lies for certain; none where that was not proved.
+    std::optional<std::pair<double, double>> proved;
+    double mesh_error = 0; ///< and so much beside them the surfaces may have it
+    double threshold = 0;  ///< what is asked, or allowed to be hidden
     Outcome outcome = Outcome::undecided;
 };
 

@@ -19,7 +19,10 @@ constexpr Rect plot{46, 16, 380, 120};
 constexpr double to_legend = 34; ///< from the plot; ticks' labels and words lie between
 constexpr double headroom = 1.06;
 constexpr std::size_t most_spans = 4; ///< told in words; all are drawn
-constexpr Colour bounds_colour{150, 160, 175}, mesh_colour{214, 219, 226}, line_colour{0, 50, 110};
+/// A bar that is shorter could not be told from the line.
+constexpr double least_bar = 2;
+
+constexpr Colour error_colour{150, 160, 175}, mesh_colour{214, 219, 226}, line_colour{0, 50, 110};
 constexpr Pen frame_pen{.colour = {90, 90, 90}, .width = 0.6};
 
 /// "15 deg down"; "level".
@@ -68,7 +71,8 @@ public:
                       span.outcome);
             for (const auto& stretch : p_.stretches) {
                 canvas.fill(band(stretch, true), {mesh_colour});
-                canvas.fill(band(stretch, false), {bounds_colour});
+                canvas.fill(band(stretch, false), {error_colour});
+                draw_proved(canvas, stretch);
             }
         });
         draw_axes(canvas);
@@ -84,7 +88,7 @@ private:
         double most = 0;
         for (const auto& stretch : p_.stretches)
             for (const ProfilePoint& p : stretch)
-                most = std::max({most, p.figure, p.high + p.mesh_error, p.threshold});
+                most = std::max({most, p.figure, p.figure + error(p, true), p.threshold});
         return most > 0 ? headroom * most : 1;
     }
     double x_of(Angle a) const
@@ -107,15 +111,27 @@ private:
         canvas.stroke(path_of(rect), {.colour = lines, .width = 0.5});
     }
 
+    static double error(const ProfilePoint& p, bool with_mesh)
+    {
+        return p.likely_error + (with_mesh ? p.mesh_error : 0);
+    }
+
+    void draw_proved(Canvas& canvas, const std::vector<ProfilePoint>& stretch) const
+    {
+        for (const ProfilePoint& p : stretch)
+            if (p.proved && y_of(p.proved->first) - y_of(p.proved->second) >= least_bar)
+                draw_bar(canvas, x_of(p.along), y_of(p.proved->first), y_of(p.proved->second));
+    }
+
     Path band(const std::vector<ProfilePoint>& stretch, bool with_mesh) const
     {
         std::vector<Point2> around;
         around.reserve(2 * stretch.size());
         for (const ProfilePoint& p : stretch)
-            around.emplace_back(x_of(p.along), y_of(p.high + (with_mesh ? p.mesh_error : 0)));
+            around.emplace_back(x_of(p.along), y_of(p.figure + error(p, with_mesh)));
         for (auto p = stretch.rbegin(); p != stretch.rend(); ++p)
             around.emplace_back(x_of(p->along),
-                                y_of(std::max(0.0, p->low - (with_mesh ? p->mesh_error : 0))));
+                                y_of(std::max(0.0, p->figure - error(*p, with_mesh))));
         return Path().add(std::move(around), true);
     }
 
@@ -132,6 +148,14 @@ private:
     static void draw_threshold_line(Canvas& canvas, const Path& path)
     {
         canvas.stroke(path, {.width = 1.1, .dashes = {5, 2}});
+    }
+    static void draw_bar(Canvas& canvas, double x, double low, double high)
+    {
+        constexpr double half_cap = 1.5;
+        const Pen pen{.colour = {90, 90, 90}, .width = 0.6};
+        canvas.stroke(segment({x, low}, {x, high}), pen);
+        for (const double y : {low, high})
+            canvas.stroke(segment({x - half_cap, y}, {x + half_cap, y}), pen);
     }
     static void draw_figure_line(Canvas& canvas, const Path& path)
     {
@@ -219,8 +243,10 @@ private:
              s_->of_area ? "area in view" : "hidden area"},
             {[level](Canvas& c, const Rect& r) { draw_threshold_line(c, level(r)); },
              s_->of_area ? "asked" : "allowed"},
-            {[](Canvas& c, const Rect& r) { c.fill(path_of(r), {bounds_colour}); },
-             "numerical bounds"},
+            {[](Canvas& c, const Rect& r) { c.fill(path_of(r), {error_colour}); },
+             "likely error of computing"},
+            {[](Canvas& c, const Rect& r) { draw_bar(c, r.centre().x(), r.bottom(), r.y); },
+             "proved bounds"},
             {[](Canvas& c, const Rect& r) { c.fill(path_of(r), {mesh_colour}); },
              "and how far the meshes may be off"}};
         for (const OutcomeWord& w : outcome_words)
@@ -278,9 +304,11 @@ Figure figure_of(const Subject& s, const Profile& p)
         std::string(p.along_h ? "along H, " : "along V, ") + place_words(p, s->speech);
     Figure f;
     f.title = what + " " + where;
-    f.caption = what + " of " + s->lamp + " " + where + ": " + found_words(*s, p) +
-                " Dark band: numerical bounds. Light band: how far the meshes may be off, too, an "
-                "estimate.";
+    f.caption =
+        what + " of " + s->lamp + " " + where + ": " + found_words(*s, p) +
+        " Dark band: likely error of computing. Light band: how far the meshes may be off, "
+        "too, an estimate; narrower where it was counted by what is in the way there. Bars: "
+        "bounds that are proved, in the directions where they were asked.";
     f.alt = "Profile of " + std::string(s->of_area ? "visible" : "hidden") + " area " + where +
             ": " + found_words(*s, p);
     f.drawing = {chart_width, chart->height(), [chart](Canvas& canvas) { chart->draw(canvas); }};

@@ -91,6 +91,12 @@ TEST_CASE("an entry is taken away, and what still refers to it is complained of"
     CHECK(said.find("`indicator`") != std::string::npos);
 }
 
+TEST_CASE("a study whose checks are all taken away asks nothing", "[input]")
+{
+    const TwoFolders none("[[check]]\nname = \"across\"\nremove = true\n");
+    CHECK(said_of(none / "over.toml").find("nothing is asked") != std::string::npos);
+}
+
 TEST_CASE("a complaint names the study in which its cause stands", "[input]")
 {
     const TwoFolders both("[[lamp]]\nname = \"indicator\"\nside = \"lefft\"\n");

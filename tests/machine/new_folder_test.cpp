@@ -7,6 +7,8 @@
 
 #include <stdexcept>
 
+#include <unistd.h>
+
 using namespace glim;
 using glim::test::TemporaryFolder;
 namespace fs = std::filesystem;
@@ -31,6 +33,20 @@ std::string refusal(const fs::path& target)
         return refused.reason;
     }
 }
+
+/// Somebody who may write nowhere in particular, for a while; root may write everywhere.
+class NotRoot {
+public:
+    NotRoot()
+    {
+        if (geteuid() == 0)
+            REQUIRE(seteuid(nobody) == 0);
+    }
+    ~NotRoot() { (void)!seteuid(getuid()); }
+
+private:
+    static constexpr uid_t nobody = 65534;
+};
 
 /// Stands in another folder for a while.
 class StandingIn {
@@ -180,4 +196,15 @@ TEST_CASE("no name leads out of the folder", "[machine]")
     for (const char* name : {"", "/etc/x", "../x", "b/../../x", "b/./c", "b//c", "b/", ".",
                              "two\nlines", "#x", ".cornerglim", "a"})
         CHECK_THROWS_AS(results.put(name, "x"), std::invalid_argument);
+}
+
+TEST_CASE("a folder where nothing may be written is refused before the work", "[machine]")
+{
+    const TemporaryFolder folder;
+    fs::create_directory(folder.path() / "closed");
+    fs::permissions(folder.path(), fs::perms(0755));
+    fs::permissions(folder.path() / "closed", fs::perms(0555));
+    const NotRoot somebody;
+    CHECK(refusal(folder.path() / "closed" / "out").find("nothing may be written in") !=
+          std::string::npos);
 }

@@ -27,8 +27,11 @@ TEST_CASE("the profile along H stops being met where the knife edge has it", "[r
     for (std::size_t i = 1; i < p.not_met.size(); ++i)
         CHECK(p.not_met[i].from == p.not_met[i - 1].to);
     for (const ProfilePoint& point : p.stretches[0]) {
-        CHECK(point.low <= point.figure);
-        CHECK(point.figure <= point.high);
+        CHECK(point.likely_error >= 0);
+        if (point.proved) {
+            CHECK(point.proved->first <= point.figure);
+            CHECK(point.figure <= point.proved->second);
+        }
         CHECK(point.threshold == 1250);
     }
 }
