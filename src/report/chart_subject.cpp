@@ -80,7 +80,7 @@ std::shared_ptr<const ChartSubject> chart_subject(const CheckFindings& check,
         .worst_mm2 = in_mm2(asks_area(row) ? verdict.least_visible : verdict.hidden),
         .worst_margin_mm2 = in_mm2(verdict.margin),
         .worst_words = {},
-        .coverage_words = coverage_words(verdict.coverage),
+        .coverage_words = coverage_words(verdict),
     });
     s->outline = outline_of(s->figures.grid);
     s->threshold =

@@ -60,7 +60,7 @@ void add_areas(std::vector<Labelled>& entries, const RowFindings& row, const Lam
         entries.push_back({"because", std::string(words_of(verdict.because))});
     const std::vector<Labelled> light = light_entries(row.row, verdict, look);
     entries.insert(entries.end(), light.begin(), light.end());
-    entries.push_back({"passes", coverage_words(verdict.coverage)});
+    entries.push_back({"passes", coverage_words(verdict)});
     if (verdict.outcome == Outcome::met)
         entries.push_back({"between", between_words(verdict)});
     add_lines(entries, "changes at", crossing_words(verdict, look), false);

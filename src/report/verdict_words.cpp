@@ -3,6 +3,7 @@
 #include "report/criterion_words.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
+#include "report/row_words.h"
 
 #include <algorithm>
 
@@ -137,15 +138,26 @@ std::string worst_words(const LampVerdict& verdict, const LampLook& look)
     return bearing_words(b, speech_of(look)) + " (" + bearing_figures(b) + ")";
 }
 
-std::string coverage_words(const Coverage& c)
+std::string coverage_words(const LampVerdict& verdict)
 {
+    const Coverage& c = verdict.coverage;
     std::string words =
         std::to_string(c.directions_met) + " of " + counted(c.directions, "direction");
     if (c.solid_angle > SolidAngle())
         words += ", " +
                  share_words(in_steradians(c.solid_angle_met), in_steradians(c.solid_angle)) +
                  " of the field's solid angle";
-    return words;
+    std::string others;
+    for (const OutcomeWord& word : outcome_words) {
+        const auto count = std::count_if(
+            verdict.directions.begin(), verdict.directions.end(), [&](const DirectionVerdict& d) {
+                return !d.between && d.outcome == word.outcome && d.outcome != Outcome::met;
+            });
+        if (count > 0)
+            others += (others.empty() ? "; " : ", ") + std::to_string(count) + " " +
+                      short_words(word.outcome);
+    }
+    return words + others;
 }
 
 std::vector<std::string> uncovered_words(const LampVerdict& verdict, const LampLook& look)

@@ -48,8 +48,8 @@ std::string tightest_words(const LampVerdict& verdict);
 /// "45 deg inboard, 10 deg up (H -45, V 10)"
 std::string worst_words(const LampVerdict& verdict, const LampLook& look);
 
-/// "12 of 31 directions, 38.1 % of the field's solid angle"
-std::string coverage_words(const Coverage& coverage);
+/// "12 of 31 directions, 38.1 % of the field's solid angle; 13 not met, 6 undecided"
+std::string coverage_words(const LampVerdict& verdict);
 
 /// A line for each range that is not covered, the largest first.
 std::vector<std::string> uncovered_words(const LampVerdict& verdict, const LampLook& look);

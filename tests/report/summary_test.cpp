@@ -15,7 +15,7 @@ NOT MET  across
   asks           at least 1250 mm2 in view, 45 to 40 deg inboard, level
   least in view  700.2 mm2 (exact), 549.8 mm2 too little; with nothing in the way 2000 mm2
   seen from      45 deg inboard, level (H -45, V 0)
-  passes         0 of 2 directions
+  passes         0 of 2 directions; 2 not met
   not covered    45 to 40 deg inboard, level: 2 directions, as little as 700.2 mm2 in view
   in the way     surface          at worst  of that alone  where it fails
                  nose (far side)  1300 mm2       1200 mm2        1000 mm2
