@@ -5,6 +5,7 @@
 #include "judgement/explain.h"
 #include "judgement/place_verdict.h"
 #include "judgement/plan.h"
+#include "judgement/rank.h"
 #include "judgement/rule_tree.h"
 #include "judgement/see.h"
 #include "judgement/verdict.h"
@@ -19,8 +20,7 @@ namespace {
 /// Each side of the vehicle must have its answer: the worse one stands, the first among equals.
 void keep_worse(std::optional<LampVerdict>& kept, LampVerdict other)
 {
-    if (!kept || std::pair(other.outcome, other.relative_margin) <
-                     std::pair(kept->outcome, kept->relative_margin))
+    if (!kept || rank_of(other) < rank_of(*kept))
         kept = std::move(other);
 }
 

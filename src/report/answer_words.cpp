@@ -1,5 +1,7 @@
 #include "report/answer_words.h"
 
+#include "judgement/rank.h"
+#include "report/capitalised.h"
 #include "report/lamp_light_words.h"
 #include "report/light_words.h"
 #include "report/look_words.h"
@@ -54,18 +56,6 @@ std::string reason_sentence(const CheckFindings& check)
     return reason + " (" + check.explanation + ")";
 }
 
-std::string capitalised(std::string words)
-{
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
-}
-
-double relative_margin(const CheckFindings& check)
-{
-    return check.deciding ? check.deciding_verdict().relative_margin : 0;
-}
-
 } // namespace
 
 Tone tone_of(Outcome outcome)
@@ -99,11 +89,9 @@ std::string answer_sentence(const Findings& findings, const CheckFindings& check
 
 std::size_t worst_check(const Findings& findings)
 {
-    const auto worst = std::min_element(findings.checks.begin(), findings.checks.end(),
-                                        [](const auto& a, const auto& b) {
-                                            return std::pair(a.outcome, relative_margin(a)) <
-                                                   std::pair(b.outcome, relative_margin(b));
-                                        });
+    const auto worst =
+        std::min_element(findings.checks.begin(), findings.checks.end(),
+                         [](const auto& a, const auto& b) { return rank_of(a) < rank_of(b); });
     return static_cast<std::size_t>(worst - findings.checks.begin());
 }
 

@@ -1,5 +1,6 @@
 #include "report/area_maps.h"
 
+#include "report/capitalised.h"
 #include "report/chart_words.h"
 #include "report/colour_map.h"
 #include "report/map_chart.h"
@@ -73,13 +74,6 @@ std::string hatching_words(const ChartSubject& s)
     return s.regions.empty() ? "" : " Hatched where it is not met.";
 }
 
-std::string capital(std::string words)
-{
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
-}
-
 } // namespace
 
 Figure area_map(const Subject& s)
@@ -89,7 +83,7 @@ Figure area_map(const Subject& s)
     f.title = quantity(*s) + " by direction";
     f.caption = quantity(*s) + " of " + s->lamp + ", from every direction asked; " + h.positive +
                 " to the right, for lamps of either side. Thick line: " + s->threshold_words + "." +
-                hatching_words(*s) + " " + capital(findings_words(*s));
+                hatching_words(*s) + " " + capitalised(findings_words(*s));
     f.alt = "Map of " + std::string(s->of_area ? "visible" : "hidden") +
             " area by longitude and latitude: " + findings_words(*s);
     f.drawing = map_chart(s, plane_frame(s->field, s->speech, map_room), area_colours(s));
@@ -103,7 +97,7 @@ Figure polar_area_map(const Subject& s)
     f.caption = "The same about the axis of reference, which lies where the thin lines cross: "
                 "directions stand as far from it as they are in degrees, a ring every 30 deg, so "
                 "that none looks larger than it is along them. " +
-                capital(findings_words(*s));
+                capitalised(findings_words(*s));
     f.alt = "Polar map of " + std::string(s->of_area ? "visible" : "hidden") +
             " area: " + findings_words(*s);
     f.drawing = map_chart(s, polar_frame(s->field, s->speech, map_room), area_colours(s));

@@ -1,5 +1,6 @@
 #include "report/charted_lamps.h"
 
+#include "judgement/rank.h"
 #include "report/look_words.h"
 #include "report/row_words.h"
 
@@ -9,64 +10,70 @@ namespace {
 
 bool is_charted(const LampVerdict& verdict) { return applies(verdict) && has_areas(verdict); }
 
-/// What is worst of a row; none if it looks in no direction.
-const LampVerdict* worst_charted(const RowFindings& row)
+std::vector<ChartedLamp> charted_of_row(const Findings& findings, std::size_t check,
+                                        std::size_t row)
 {
-    const LampVerdict* worst = nullptr;
-    for (const LampVerdict* verdict : verdicts_of(row))
-        if (is_charted(*verdict) &&
-            (!worst || std::pair(verdict->outcome, verdict->relative_margin) <
-                           std::pair(worst->outcome, worst->relative_margin)))
-            worst = verdict;
-    return worst;
+    std::vector<ChartedLamp> places;
+    const std::vector<const LampVerdict*> verdicts = verdicts_of(findings.checks[check].rows[row]);
+    for (std::size_t i = 0; i < verdicts.size(); ++i)
+        if (is_charted(*verdicts[i]))
+            places.push_back({check, row, i});
+    return places;
 }
 
-/// Whether the answer hangs on this verdict.
-bool decides(const CheckFindings& check, const LampVerdict& verdict)
-{
-    return check.deciding && &check.deciding_verdict() == &verdict;
-}
-
-void add_lamps(const Findings& findings, std::size_t check, std::vector<LampPlace>& places)
+/// None where what decided looks in no direction.
+std::optional<ChartedLamp> decisive(const Findings& findings, std::size_t check)
 {
     const CheckFindings& asked = findings.checks[check];
-    const std::optional<std::size_t> row = charted_row(asked);
-    if (!row)
-        return;
-    const std::vector<const LampVerdict*> verdicts = verdicts_of(asked.rows[*row]);
-    for (std::size_t i = 0; i < verdicts.size(); ++i)
-        if (is_charted(*verdicts[i]) &&
-            (!findings.looks[verdicts[i]->look].twin || decides(asked, *verdicts[i])))
-            places.push_back({check, *row, i});
+    if (asked.deciding)
+        for (const ChartedLamp& place : charted_of_row(findings, check, asked.deciding->row))
+            if (&verdict_at(findings, place) == &asked.deciding_verdict())
+                return place;
+    return std::nullopt;
 }
 
 } // namespace
 
-const LampVerdict& verdict_at(const Findings& findings, const LampPlace& place)
+const LampVerdict& verdict_at(const Findings& findings, const ChartedLamp& place)
 {
     return *verdicts_of(findings.checks[place.check].rows[place.row])[place.lamp];
 }
 
-std::optional<std::size_t> charted_row(const CheckFindings& check)
+std::optional<ChartedLamp> foremost_charted(const Findings& findings, std::size_t check)
 {
-    if (check.deciding && is_charted(check.deciding_verdict()))
-        return check.deciding->row;
-    std::optional<std::size_t> worst;
-    for (std::size_t i = 0; i < check.rows.size(); ++i) {
-        const LampVerdict* here = worst_charted(check.rows[i]);
-        const LampVerdict* kept = worst ? worst_charted(check.rows[*worst]) : nullptr;
-        if (here && (!kept || std::pair(here->outcome, here->relative_margin) <
-                                  std::pair(kept->outcome, kept->relative_margin)))
-            worst = i;
+    std::optional<ChartedLamp> foremost = decisive(findings, check);
+    if (foremost)
+        return foremost;
+    const std::vector<RowFindings>& rows = findings.checks[check].rows;
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        if (rows[row].not_chosen)
+            continue;
+        for (const ChartedLamp& place : charted_of_row(findings, check, row))
+            if (!foremost ||
+                rank_of(verdict_at(findings, place)) < rank_of(verdict_at(findings, *foremost)))
+                foremost = place;
     }
-    return worst;
+    return foremost;
 }
 
-std::vector<LampPlace> charted_lamps(const Findings& findings)
+std::vector<ChartedLamp> charted_lamps(const Findings& findings, std::size_t check)
 {
-    std::vector<LampPlace> places;
+    const std::optional<ChartedLamp> foremost = foremost_charted(findings, check);
+    if (!foremost)
+        return {};
+    std::vector<ChartedLamp> places = charted_of_row(findings, check, foremost->row);
+    std::erase_if(places, [&](const ChartedLamp& place) {
+        return place != *foremost && findings.looks[verdict_at(findings, place).look].twin;
+    });
+    return places;
+}
+
+std::vector<ChartedLamp> charted_lamps(const Findings& findings)
+{
+    std::vector<ChartedLamp> places;
     for (std::size_t check = 0; check < findings.checks.size(); ++check)
-        add_lamps(findings, check, places);
+        for (const ChartedLamp& place : charted_lamps(findings, check))
+            places.push_back(place);
     return places;
 }
 

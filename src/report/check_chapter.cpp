@@ -43,7 +43,7 @@ std::vector<Block> check_chapter(const ReportContent& content, std::size_t check
         rule_terms(asked)};
     append(blocks, vehicle_section(content, check));
     append(blocks, rows_section(content.findings, asked));
-    for (const LampPlace& place : charted_lamps(content.findings))
+    for (const ChartedLamp& place : charted_lamps(content.findings))
         if (place.check == check)
             append(blocks, lamp_section(content, place));
     append(blocks, views_section(content, check));

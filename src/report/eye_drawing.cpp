@@ -30,9 +30,9 @@ std::vector<PartLabel> labels_of(const EyeFacts& facts)
     return place_labels(facts.bodies, free, facts.names, label_size, pixels_a_point);
 }
 
-std::vector<LegendEntry> legend_of(const EyeFacts& facts)
+std::vector<Swatch> legend_of(const EyeFacts& facts)
 {
-    std::vector<LegendEntry> entries = {
+    std::vector<Swatch> entries = {
         {lit_colour, {}, seen_words(facts.areas) + " of " + area_words(facts.areas.bare)}};
     if (facts.areas.hidden > Area())
         entries.push_back({mixed(white, hidden_colour, 0.35),

@@ -145,7 +145,7 @@ void add_crossings(std::vector<Block>& blocks, const LampVerdict& verdict, const
     blocks.push_back(std::move(table));
 }
 
-const std::vector<Figure>* charts_at(const ReportContent& content, const LampPlace& place)
+const std::vector<Figure>* charts_at(const ReportContent& content, const ChartedLamp& place)
 {
     for (const LampCharts& charts : content.figures.charts)
         if (charts.place == place)
@@ -155,7 +155,7 @@ const std::vector<Figure>* charts_at(const ReportContent& content, const LampPla
 
 } // namespace
 
-std::vector<Block> lamp_section(const ReportContent& content, const LampPlace& place)
+std::vector<Block> lamp_section(const ReportContent& content, const ChartedLamp& place)
 {
     const RowFindings& row = content.findings.checks[place.check].rows[place.row];
     const LampVerdict& verdict = verdict_at(content.findings, place);

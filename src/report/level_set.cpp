@@ -140,7 +140,9 @@ private:
             BearingLine line{{}, chain.closed};
             for (const std::uint64_t key : chain.points)
                 line.points.push_back(bearing_of(key));
-            lines.push_back(straightened(line));
+            line = straightened(line);
+            if (has_length(line))
+                lines.push_back(std::move(line));
         }
         return lines;
     }
@@ -151,6 +153,16 @@ private:
     std::map<std::uint64_t, Bearing> known_;
     std::vector<LineStep> border_, rim_;
 };
+
+/// Where a node is exactly at the level, the borders on all edges from it are one point.
+BearingLine without_repeats(BearingLine line)
+{
+    std::vector<Bearing>& points = line.points;
+    points.erase(std::unique(points.begin(), points.end()), points.end());
+    while (line.closed && points.size() > 1 && points.front() == points.back())
+        points.pop_back();
+    return line;
+}
 
 } // namespace
 
@@ -167,8 +179,9 @@ std::vector<BearingLine> outline_of(const FieldGrid& grid)
     return level_set(grid, zeros, 1).below;
 }
 
-BearingLine straightened(const BearingLine& line)
+BearingLine straightened(const BearingLine& repeating)
 {
+    const BearingLine line = without_repeats(repeating);
     BearingLine thin{{}, line.closed};
     const std::size_t n = line.points.size();
     for (std::size_t i = 0; i < n; ++i) {
@@ -181,7 +194,7 @@ BearingLine straightened(const BearingLine& line)
         if (end || !straight)
             thin.points.push_back(here);
     }
-    return thin;
+    return thin.points.empty() ? line : thin;
 }
 
 } // namespace glim

@@ -12,7 +12,7 @@ struct BearingLine {
 /// Where a figure over a field's directions passes a level, by linear interpolation along the grid.
 /// Where a cell's corners alternate, its mean tells which of them belong together.
 struct LevelSet {
-    std::vector<BearingLine> border; ///< within the field
+    std::vector<BearingLine> border; ///< within the field; each line has_length()
     /// Outlines of where the figure is below the level: counter-clockwise with H to the right and V
     /// up, holes clockwise.
     std::vector<BearingLine> below;
@@ -23,8 +23,15 @@ struct LevelSet {
 LevelSet level_set(const FieldGrid& grid, std::span<const double> figures, double level,
                    std::span<const Bearing> known = {});
 
-/// Without the points in the middle of straight stretches along H or V.
+/// Without repeated points and those in the middle of straight stretches along H or V. Of a line
+/// that goes to and fro on one such stretch all points stay.
 BearingLine straightened(const BearingLine& line);
+
+/// Whether there is something to draw: where a figure only touches a level, a line may be a point.
+inline bool has_length(const BearingLine& line)
+{
+    return line.points.size() >= (line.closed ? 3 : 2);
+}
 
 /// Around all cells of the grid.
 std::vector<BearingLine> outline_of(const FieldGrid& grid);

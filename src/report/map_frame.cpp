@@ -92,6 +92,8 @@ Path path_on(const MapFrame& frame, std::span<const BearingLine> lines)
 {
     Path path;
     for (const BearingLine& line : lines) {
+        if (!has_length(line))
+            continue;
         std::vector<Point2> points;
         for (std::size_t i = 0; i + 1 < line.points.size(); ++i)
             add_stretch(points, frame, line.points[i], line.points[i + 1]);

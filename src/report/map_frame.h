@@ -35,7 +35,7 @@ MapFrame polar_frame(const Field& field, const BearingSpeech& speech, const Rect
 /// Whether a plane map of the field says too little of how large things are.
 bool is_wide(const Field& field);
 
-/// Lines of bearings on the frame.
+/// Lines of bearings on the frame; those without length are left out.
 Path path_on(const MapFrame& frame, std::span<const BearingLine> lines);
 
 /// The same without the seam behind the lamp, where one side of the field joins the other.

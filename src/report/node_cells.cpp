@@ -29,7 +29,9 @@ public:
             BearingLine line{{}, chain.closed};
             for (const std::uint64_t key : chain.points)
                 line.points.push_back(bearing_of(key));
-            lines.push_back(straightened(line));
+            line = straightened(line);
+            if (has_length(line))
+                lines.push_back(std::move(line));
         }
         return lines;
     }

@@ -16,10 +16,10 @@ constexpr double inset = 2;
 
 } // namespace
 
-void draw_legend(Canvas& canvas, const Rect& room, const std::vector<LegendEntry>& entries)
+void draw_legend(Canvas& canvas, const Rect& room, const std::vector<Swatch>& entries)
 {
     double x = room.x, y = room.y;
-    for (const LegendEntry& entry : entries) {
+    for (const Swatch& entry : entries) {
         Text text{.words = typeset(entry.words), .size = text_size};
         const double most = room.width - swatch_width - gap;
         const double wide = std::min(most, extent_of(text).width + 1);

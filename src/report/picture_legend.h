@@ -4,8 +4,8 @@
 
 namespace glim {
 
-/// A swatch and what it stands for.
-struct LegendEntry {
+/// A coloured field and what it stands for.
+struct Swatch {
     Colour colour;
     std::optional<Hatch> hatch = {};
     std::string words;
@@ -13,7 +13,7 @@ struct LegendEntry {
 
 /// Entries side by side, in as many rows as they need; one too long for the room ends in an
 /// ellipsis.
-void draw_legend(Canvas& canvas, const Rect& room, const std::vector<LegendEntry>& entries);
+void draw_legend(Canvas& canvas, const Rect& room, const std::vector<Swatch>& entries);
 
 /// A thin line just inside the painted part's rim.
 void draw_border(Canvas& canvas, const Rect& painted_part);

@@ -3,6 +3,7 @@
 #include "geometry/field.h"
 #include "judgement/new_look.h"
 #include "judgement/plan.h"
+#include "report/charted_lamps.h"
 #include "report/eye_view.h"
 #include "report/look_words.h"
 #include "report/vehicle_view.h"
@@ -16,46 +17,6 @@ namespace {
 
 constexpr Bearing on_axis{};
 constexpr Bearing across_vehicle{degrees(-45), degrees(0)};
-
-bool is_shown(const LampVerdict& verdict) { return applies(verdict) && has_areas(verdict); }
-
-bool is_worse(const LampVerdict& a, const LampVerdict& b)
-{
-    return std::pair(a.outcome, a.relative_margin) < std::pair(b.outcome, b.relative_margin);
-}
-
-/// Those of the row that have areas: its lamps', then what they answer together.
-std::vector<const LampVerdict*> shown_of(const RowFindings& row)
-{
-    std::vector<const LampVerdict*> shown;
-    for (const LampVerdict& v : row.lamps)
-        if (is_shown(v))
-            shown.push_back(&v);
-    if (row.together && is_shown(*row.together))
-        shown.push_back(&*row.together);
-    return shown;
-}
-
-struct ShownVerdict {
-    const RowFindings* row;
-    const LampVerdict* verdict;
-};
-
-/// The verdict that decides a check if it has areas; else the worst of those that have.
-std::optional<ShownVerdict> deciding_shown(const CheckFindings& check)
-{
-    if (check.deciding && is_shown(check.deciding_verdict()))
-        return ShownVerdict{&check.deciding_row(), &check.deciding_verdict()};
-    std::optional<ShownVerdict> worst;
-    for (const RowFindings& row : check.rows) {
-        if (row.not_chosen)
-            continue;
-        for (const LampVerdict* v : shown_of(row))
-            if (!worst || is_worse(*v, *worst->verdict))
-                worst = {&row, v};
-    }
-    return worst;
-}
 
 struct WantedEye {
     std::size_t look;
@@ -114,14 +75,13 @@ private:
     std::vector<WantedEye> wanted_;
 };
 
-/// The deciding one first, then the row's other lamps that are drawn.
-void add_eyes(WantedEyes& wanted, std::size_t check, const ShownVerdict& shown,
-              const std::vector<LampLook>& looks)
+/// The foremost one first, then the row's other lamps that are drawn.
+void add_eyes(WantedEyes& wanted, const Findings& findings, const ChartedLamp& foremost)
 {
-    wanted.add(check, *shown.verdict);
-    for (const LampVerdict* v : shown_of(*shown.row))
-        if (v != shown.verdict && !looks[v->look].twin)
-            wanted.add(check, *v);
+    wanted.add(foremost.check, verdict_at(findings, foremost));
+    for (const ChartedLamp& place : charted_lamps(findings, foremost.check))
+        if (place != foremost)
+            wanted.add(place.check, verdict_at(findings, place));
 }
 
 class PictureMaker {
@@ -136,9 +96,9 @@ public:
         WantedEyes wanted(findings_.looks);
         std::vector<std::pair<std::size_t, const LampVerdict*>> corners;
         for (std::size_t check = 0; check < findings_.checks.size(); ++check)
-            if (const auto shown = deciding_shown(findings_.checks[check])) {
-                add_eyes(wanted, check, *shown, findings_.looks);
-                corners.emplace_back(check, shown->verdict);
+            if (const auto foremost = foremost_charted(findings_, check)) {
+                add_eyes(wanted, findings_, *foremost);
+                corners.emplace_back(check, &verdict_at(findings_, *foremost));
             }
         std::vector<WantedEye> eyes = wanted.take();
         all_ = eyes.size() + corners.size();

@@ -9,7 +9,7 @@ ReportFigures report_figures(const Session& session, const Findings& findings,
                              const Workers& mapping, const Workers& picturing)
 {
     ReportFigures figures;
-    for (const LampPlace& place : charted_lamps(findings)) {
+    for (const ChartedLamp& place : charted_lamps(findings)) {
         const CheckFindings& check = findings.checks[place.check];
         const RowFindings& row = check.rows[place.row];
         const LampVerdict& verdict = verdict_at(findings, place);

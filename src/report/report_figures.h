@@ -10,7 +10,7 @@ namespace glim {
 
 /// The charts of one lamp under one row.
 struct LampCharts {
-    LampPlace place;
+    ChartedLamp place;
     std::vector<Figure> figures;
 };
 

@@ -4,6 +4,7 @@
 
 #include <cstdio>
 #include <fstream>
+#include <map>
 #include <regex>
 #include <set>
 #include <sstream>
@@ -80,6 +81,28 @@ std::vector<std::string> long_files(const fs::path& folder)
     for (const SourceFile& source : read_sources(folder))
         if (source.lines > most_lines)
             findings.push_back(source.path + " has " + std::to_string(source.lines) + " lines");
+    return findings;
+}
+
+std::vector<std::string> twice_defined(const fs::path& folder)
+{
+    // What stands in a namespace is not indented; what stands in a type is. A specialisation, whose
+    // name is followed by <, and a declaration, which ends in a semicolon, define no name.
+    static const std::regex definition(
+        R"(^(?:struct|class|union|enum(?: class| struct)?) (\w+)(?: final)?(?: :[^;]*)?(?: \{.*)?$)");
+    std::map<std::string, std::string> first_in;
+    std::vector<std::string> findings;
+    for (const SourceFile& source : read_sources(folder)) {
+        std::ifstream stream(folder / source.path);
+        std::smatch match;
+        for (std::string line; source.path.ends_with(".h") && std::getline(stream, line);)
+            if (std::regex_match(line, match, definition)) {
+                const auto [first, added] = first_in.try_emplace(match[1], source.path);
+                if (!added)
+                    findings.push_back(source.path + ": " + first->first + " is in " +
+                                       first->second + " too");
+            }
+    }
     return findings;
 }
 

@@ -58,6 +58,28 @@ TEST_CASE("a file with a line too many is found", "[floors]")
     CHECK(long_files(folder.path()) == Findings{"model/long.cpp has 401 lines"});
 }
 
+TEST_CASE("no two headers define a type of one name", "[floors]")
+{
+    CHECK(twice_defined(checkout / "src") == Findings{});
+}
+
+TEST_CASE("a type that two headers define is found", "[floors]")
+{
+    const TemporaryFolder folder;
+    write(folder / "judgement/place.h", "struct Place {\n    struct Inner {\n    };\n};\n"
+                                        "enum class Kind { a, b };\nclass Walk final : Base {};\n");
+    write(folder / "report/place.h", "struct Other {\n    struct Inner {\n    };\n};\n"
+                                     "struct Place;\ntemplate <>\nstruct Place<int> {\n};\n");
+    CHECK(twice_defined(folder.path()) == Findings{});
+    write(folder / "report/charts.h", "struct Place {\n};\nenum class Kind : int { c };\n"
+                                      "class Walk\n{\n};\n");
+    write(folder / "report/charts.cpp", "struct Other {\n};\n");
+    CHECK(twice_defined(folder.path()) ==
+          Findings{"report/charts.h: Place is in judgement/place.h too",
+                   "report/charts.h: Kind is in judgement/place.h too",
+                   "report/charts.h: Walk is in judgement/place.h too"});
+}
+
 TEST_CASE("every test has a name under which it is run", "[floors]")
 {
     CHECK(bad_test_names(checkout / "tests") == Findings{});

@@ -1,6 +1,7 @@
 #include "report/level_set.h"
 
 #include "report/made_fields.h"
+#include "report/map_frame.h"
 
 #include <catch2/catch.hpp>
 
@@ -41,6 +42,42 @@ TEST_CASE("what is below around a hill is the field with a hole", "[report]")
     const LevelSet set = level_set_of(hill, -10);
     CHECK(set.below.size() == 2);
     CHECK(area_of(set.below) == Approx(900 - 100 * pi).epsilon(2e-3));
+}
+
+TEST_CASE("a summit exactly at the level leaves no line to draw", "[report]")
+{
+    const FigureOnGrid summit({{rectangle(-5, 5, -5, 5)}}, 5,
+                              [](double h, double v) { return h == 0 && v == 0 ? 0 : -1; });
+    const LevelSet set = level_set_of(summit, 0);
+    CHECK(set.border.empty());
+    REQUIRE(set.below.size() == 1);
+    CHECK(area_of(set.below) == 100);
+    MapFrame frame;
+    frame.point_of = [](const Bearing& b) { return Point2(in_degrees(b.h), in_degrees(b.v)); };
+    CHECK(path_on(frame, set.border).lines().empty());
+    CHECK(path_on(frame, set.below).lines().size() == 1);
+}
+
+TEST_CASE("a line without length is not drawn, and does no harm", "[report]")
+{
+    MapFrame frame;
+    frame.point_of = [](const Bearing& b) { return Point2(in_degrees(b.h), in_degrees(b.v)); };
+    const Bearing here{degrees(1), degrees(2)}, there{degrees(3), degrees(2)};
+    const std::vector<BearingLine> lines{
+        {{}, true},      {{}, false},           {{here}, true},
+        {{here}, false}, {{here, there}, true}, {{here, there}, false}};
+    CHECK(path_on(frame, lines).lines().size() == 1);
+}
+
+TEST_CASE("straightening keeps corners, drops repeats, and never leaves nothing of a line",
+          "[report]")
+{
+    const auto at = [](double h, double v) { return Bearing{degrees(h), degrees(v)}; };
+    const BearingLine corner{{at(0, 0), at(0, 0), at(1, 0), at(2, 0), at(2, 0), at(2, 1), at(0, 0)},
+                             true};
+    CHECK(straightened(corner).points == std::vector<Bearing>{at(0, 0), at(2, 0), at(2, 1)});
+    CHECK(straightened({{at(1, 1), at(1, 1), at(1, 1)}, true}).points.size() == 1);
+    CHECK(straightened({{at(0, 0), at(1, 0), at(2, 0), at(1, 0)}, true}).points.size() == 4);
 }
 
 TEST_CASE("a plane is cut in a straight line, exactly", "[report]")
