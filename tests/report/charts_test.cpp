@@ -1,11 +1,17 @@
 #include "report/charts.h"
 
+#include "judgement/check_study.h"
+#include "judgement/made_rules.h"
 #include "report/knife_edge.h"
 #include "report/look_at.h"
 #include "report/made_fields.h"
 #include "report/numbers.h"
+#include "shapes/simple_shapes.h"
+#include "shapes/small_study.h"
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 
 using namespace glim;
 using namespace glim::test;
@@ -111,4 +117,23 @@ TEST_CASE("a surface's name of any length fits on its chart", "[report]")
     look_at("charts-long-name", chart.drawing);
     CHECK(chart.drawing.height < 300);
     CHECK(chart.alt.find(name + " in ") != std::string::npos);
+}
+
+TEST_CASE("a lamp that just suffices along its axis, and nowhere else, is drawn", "[report]")
+{
+    // For its mesh may err it is not met there either, so that nothing is known to be crossed.
+    Study study = shapes::lamp_alone(shapes::plate(Point::Zero(), 60, 50));
+    study.surfaces[SurfaceId{0}].chord.error = millimetres(0.1);
+    RuleRow row = shapes::made_row("row", LeastArea{square_millimetres(3000)});
+    row.field = {{rectangle(-10, 10, -10, 10)}};
+    const Findings f = check_study(shapes::asking(study, "row", {row}));
+    const std::vector<Bearing>& toward = f.looks[0].toward;
+    const auto axis = std::find(toward.begin(), toward.end(), Bearing{});
+    REQUIRE(axis != toward.end());
+    REQUIRE(f.looks[0].visible(static_cast<std::size_t>(axis - toward.begin())) ==
+            square_millimetres(3000));
+    REQUIRE(f.checks[0].rows[0].lamps[0].crossings.empty());
+    CHECK(subject_of(f)->threshold.empty());
+    for (const Figure& figure : charts(f))
+        CHECK_FALSE(svg_of(figure.drawing).empty());
 }
