@@ -146,9 +146,10 @@ Answer answer(const ReportRequest& request, const Surroundings& here)
     const ReportFigures figures =
         report_figures(session, findings, telling("mapping who is in the way", "directions"),
                        telling("picturing", "pictures"));
-    write_report(
-        {findings, facts, figures, day}, study, folder,
-        {.figures = line.telling("drawing", "figures"), .pages = line.telling("setting", "pages")});
+    write_report({findings, facts, figures, day}, study, folder,
+                 {.figures = line.telling("drawing", "figures"),
+                  .pages = line.telling("setting", "pages"),
+                  .stop = here.stop});
     line.erase();
     return {exit_code_of(findings), short_summary(findings, here.style),
             warnings_words(facts.warnings, here.style) +

@@ -27,7 +27,7 @@ std::string report_day(const std::optional<std::string>& asked,
 {
     if (asked)
         return *asked == "today" ? today() : *asked;
-    if (!source_date_epoch)
+    if (!source_date_epoch || source_date_epoch->empty())
         return {};
     if (const std::optional<std::string> day = day_in(*source_date_epoch))
         return *day;

@@ -30,48 +30,64 @@ Paragraph asked(const ReportContent& content)
             " be seen from where the rules below ask it?"};
 }
 
-std::string where(const Findings& findings, const CheckFindings& check)
+std::string where(const Findings& findings, const LampVerdict& verdict)
 {
-    const LampVerdict& verdict = check.deciding_verdict();
     const LampLook& look = findings.looks[verdict.look];
     if (!has_areas(verdict))
         return place_words(verdict, look);
     return bearing_words(look.toward[worst_at(verdict)], speech_of(look));
 }
 
-std::vector<TableCell> answer_row(const Findings& findings, const CheckFindings& check)
+TableCell outcome_cell(Outcome outcome)
 {
-    std::vector<TableCell> row{{check.name},
-                               {check.regulation},
-                               {check.rule},
-                               {std::string(words_of(check.outcome)), tone_of(check.outcome)}};
-    if (!check.deciding || !applies(check.deciding_verdict())) {
-        row.insert(row.end(), {{"-"}, {"-"}, {"-"}, {"-"}});
-        return row;
-    }
-    const LampVerdict& verdict = check.deciding_verdict();
-    row.push_back({label_of(findings.looks[verdict.look])});
-    row.push_back({figure_words(check.deciding_row(), verdict)});
-    row.push_back({margin_words(verdict)});
-    row.push_back({where(findings, check)});
-    return row;
+    return {std::string(words_of(outcome)), tone_of(outcome)};
+}
+
+/// What a lamp shows under a row.
+std::vector<TableCell> lamp_cells(const Findings& findings, const RowFindings& row,
+                                  const LampVerdict& verdict)
+{
+    return {{label_of(findings.looks[verdict.look])},
+            {figure_words(row, verdict)},
+            {margin_words(verdict)},
+            {where(findings, verdict)}};
+}
+
+/// The check with the lamp that decided, then the other lamps under the row that decided.
+void add_answer(const Findings& findings, const CheckFindings& check, Table& table)
+{
+    const auto add = [&](std::vector<TableCell> of_check, const std::vector<TableCell>& of_lamp) {
+        of_check.insert(of_check.end(), of_lamp.begin(), of_lamp.end());
+        table.rows.push_back(std::move(of_check));
+    };
+    const std::vector<TableCell> answer{
+        {check.name}, {check.regulation}, {check.rule}, outcome_cell(check.outcome)};
+    if (!check.deciding || !applies(check.deciding_verdict()))
+        return add(answer, {{"-"}, {"-"}, {"-"}, {"-"}});
+    const RowFindings& row = check.deciding_row();
+    add(answer, lamp_cells(findings, row, check.deciding_verdict()));
+    for (const LampVerdict* verdict : verdicts_of(row))
+        if (applies(*verdict) && verdict != &check.deciding_verdict())
+            add({{check.name}, {"the same"}, {"the same"}, outcome_cell(verdict->outcome)},
+                lamp_cells(findings, row, *verdict));
 }
 
 Table answers(const Findings& findings)
 {
-    Table table{"The answers. Worst is the lamp and direction that decided; the margin is what was "
-                "found less what is needed, and of rows of obstacles minus what is hidden.",
+    Table table{"The answers: of each check, and below it of the other lamps under the row that "
+                "decided. Seen from where it is worst; the margin is what was found less what is "
+                "needed, and of rows of obstacles minus what is hidden.",
                 {{"Check"},
                  {"Regulation"},
                  {"Rule"},
                  {"Answer"},
-                 {"Worst for"},
+                 {"Lamp"},
                  {"Found", ColumnKind::figures},
                  {"Margin", ColumnKind::figures},
                  {"Seen from"}},
                 {}};
     for (const CheckFindings& check : findings.checks)
-        table.rows.push_back(answer_row(findings, check));
+        add_answer(findings, check, table);
     return table;
 }
 

@@ -9,6 +9,7 @@
 #include "report/verdict_words.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace glim {
 
@@ -87,12 +88,16 @@ std::string answer_sentence(const Findings& findings, const CheckFindings& check
     return sentence + ".";
 }
 
-std::size_t worst_check(const Findings& findings)
+std::vector<std::size_t> worst_first(const Findings& findings)
 {
-    const auto worst =
-        std::min_element(findings.checks.begin(), findings.checks.end(),
-                         [](const auto& a, const auto& b) { return rank_of(a) < rank_of(b); });
-    return static_cast<std::size_t>(worst - findings.checks.begin());
+    std::vector<std::size_t> order(findings.checks.size());
+    std::iota(order.begin(), order.end(), std::size_t(0));
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return rank_of(findings.checks[a]) < rank_of(findings.checks[b]);
+    });
+    return order;
 }
+
+std::size_t worst_check(const Findings& findings) { return worst_first(findings).front(); }
 
 } // namespace glim

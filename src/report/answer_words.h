@@ -4,6 +4,7 @@
 #include "report/document.h"
 
 #include <string>
+#include <vector>
 
 namespace glim {
 
@@ -14,8 +15,11 @@ Tone tone_of(Outcome outcome);
 /// mm2 too little; worst for the indicator, seen from 45 deg inboard, 15 deg down."
 std::string answer_sentence(const Findings& findings, const CheckFindings& check);
 
-/// Place in `findings.checks` of the check that is furthest from being met: by outcome, then by
-/// margin as a share of what is asked. Requires: there is one.
+/// Places in `findings.checks`, the check that is furthest from being met first: by outcome, then
+/// by margin as a share of what is asked, then in their own order.
+std::vector<std::size_t> worst_first(const Findings& findings);
+
+/// The first of them. Requires: there is one.
 std::size_t worst_check(const Findings& findings);
 
 } // namespace glim

@@ -3,12 +3,15 @@
 #include "units/units.h"
 
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace glim {
 
 /// Words as the other results have them, in the signs of print: "12 deg" becomes "12" with a degree
-/// sign, "mm2" gets its raised 2.
-std::string typeset(std::string words);
+/// sign, "8 mm2" gets its raised 2. A unit is one only behind a number and at the end of a word.
+/// What stands in `names` is somebody's own word, and stays as it is wherever it stands.
+std::string typeset(std::string_view words, const std::vector<std::string>& names = {});
 
 /// An angle on an axis: a true minus sign and a degree sign.
 std::string typeset_angle(Angle angle);

@@ -1,5 +1,7 @@
 #include "report/html_text.h"
 
+#include "report/utf8.h"
+
 #include <algorithm>
 #include <cstdint>
 
@@ -40,10 +42,9 @@ Character next_character(std::string_view text)
         return {};
     char32_t code = bytes == 1 ? first : first & (0x7FU >> bytes);
     for (std::size_t i = 1; i < bytes; ++i) {
-        const auto more = static_cast<unsigned char>(text[i]);
-        if ((more & 0xC0U) != 0x80U)
+        if (!continues_character(text[i]))
             return {};
-        code = code << 6U | (more & 0x3FU);
+        code = code << 6U | (static_cast<unsigned char>(text[i]) & 0x3FU);
     }
     return is_proper(code, bytes) ? Character{code, bytes} : Character{};
 }

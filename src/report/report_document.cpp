@@ -27,7 +27,7 @@ Document report_document(const ReportContent& content)
         append(document.blocks, check_chapter(content, check));
     append(document.blocks, identity_chapter(content));
     append(document.blocks, caution_chapter(content));
-    return typeset_document(std::move(document));
+    return typeset_document(std::move(document), content.facts.names);
 }
 
 } // namespace glim

@@ -17,6 +17,8 @@ struct RunFacts {
     std::vector<MeshSource> meshes;
     std::vector<SourceFile> files; ///< everything that was read, with its digest
     std::vector<Warning> warnings; ///< places counted from the study's folder
+    /// What the user named: the study, its files, meshes, surfaces, lamps, checks and own tables.
+    std::vector<std::string> names;
 };
 
 /// `command` without options that change no result (`--threads`, `--out`).

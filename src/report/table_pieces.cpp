@@ -152,28 +152,29 @@ private:
 
     Piece row_piece(const Texts& texts, bool is_head) const
     {
-        double height = 0;
+        double height = 0, width = 0;
         for (const Text& text : texts)
-            height = std::max(height, extent_of(text).height);
-        height += 2 * line_padding;
-        return {
-            .above = 0,
-            .height = height,
-            .draw = [texts, height, is_head, widths = widths_](Canvas& canvas, const Point2& at) {
-                draw_row(canvas, at, texts, widths, height, is_head);
-            }};
+            height = std::max(height, extent_of(text).height + 2 * line_padding);
+        for (const double w : widths_)
+            width += w;
+        const auto draw = [=, widths = widths_](Canvas& canvas, const Point2& at) {
+            draw_ground(canvas, {at.x(), at.y(), width, height}, is_head);
+            draw_cells(canvas, at, texts, widths);
+        };
+        return {.above = 0, .height = height, .draw = draw};
     }
 
-    static void draw_row(Canvas& canvas, const Point2& at, const Texts& texts,
-                         const std::vector<double>& widths, double height, bool is_head)
+    static void draw_ground(Canvas& canvas, const Rect& row, bool is_head)
     {
-        double width = 0;
-        for (const double w : widths)
-            width += w;
         if (is_head)
-            canvas.fill(path_of({at.x(), at.y(), width, height}), {head_paper});
-        canvas.stroke(segment({at.x(), at.y() + height}, {at.x() + width, at.y() + height}),
+            canvas.fill(path_of(row), {head_paper});
+        canvas.stroke(segment({row.x, row.bottom()}, {row.right(), row.bottom()}),
                       {.colour = rule_line, .width = 0.5});
+    }
+
+    static void draw_cells(Canvas& canvas, const Point2& at, const Texts& texts,
+                           const std::vector<double>& widths)
+    {
         double x = at.x();
         for (std::size_t c = 0; c < texts.size(); ++c) {
             canvas.text({anchor(texts[c].align, x, widths[c]), at.y() + line_padding}, texts[c]);

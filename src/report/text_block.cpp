@@ -1,13 +1,13 @@
 #include "report/text_block.h"
 
+#include "report/utf8.h"
+
 #include <algorithm>
 #include <utility>
 
 namespace glim {
 
 namespace {
-
-bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
 /// A control character of ASCII, or one of U+0080 to U+009F, which terminals obey as well.
 bool steers_terminal(std::string_view text, std::size_t at)

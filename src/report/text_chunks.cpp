@@ -1,12 +1,12 @@
 #include "report/text_chunks.h"
 
+#include "report/utf8.h"
+
 #include <algorithm>
 
 namespace glim {
 
 namespace {
-
-bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
 std::size_t character_end(const std::string& words, std::size_t at)
 {

@@ -8,9 +8,18 @@ namespace glim {
 
 namespace {
 
-void set(std::string& words) { words = typeset(std::move(words)); }
+/// Mostly none: names without units are not changed anyhow.
+std::vector<std::string> names_at_risk(std::vector<std::string> names)
+{
+    std::erase_if(names, [](const std::string& name) { return typeset(name) == name; });
+    return names;
+}
 
 struct Typesetter {
+    std::vector<std::string> names;
+
+    void set(std::string& words) const { words = typeset(words, names); }
+
     void operator()(Heading& heading) const { set(heading.text); }
     void operator()(Paragraph& paragraph) const { set(paragraph.text); }
     void operator()(Notice& notice) const { set(notice.text); }
@@ -45,11 +54,12 @@ struct Typesetter {
 
 } // namespace
 
-Document typeset_document(Document document)
+Document typeset_document(Document document, const std::vector<std::string>& names)
 {
-    set(document.title);
+    const Typesetter typesetter{names_at_risk(names)};
+    typesetter.set(document.title);
     for (Block& block : document.blocks)
-        std::visit(Typesetter{}, block);
+        std::visit(typesetter, block);
     return document;
 }
 

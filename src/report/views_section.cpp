@@ -21,7 +21,10 @@ const Figure* vehicle_picture(const ReportContent& content, std::size_t check)
 
 const Figure* first_picture(const ReportContent& content)
 {
-    return vehicle_picture(content, worst_check(content.findings));
+    for (const std::size_t check : worst_first(content.findings))
+        if (const Figure* picture = vehicle_picture(content, check))
+            return picture;
+    return nullptr;
 }
 
 std::vector<Block> vehicle_section(const ReportContent& content, std::size_t check)

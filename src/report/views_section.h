@@ -13,7 +13,7 @@ std::vector<Block> vehicle_section(const ReportContent& content, std::size_t che
 /// them, and the others say so.
 std::vector<Block> views_section(const ReportContent& content, std::size_t check);
 
-/// The picture of the first page: the corner of the worst check. Null if it has none.
+/// The picture of the first page: the corner of the worst check that has one. Null if none has.
 const Figure* first_picture(const ReportContent& content);
 
 } // namespace glim

@@ -10,6 +10,7 @@ using namespace glim;
 TEST_CASE("a report bears no day unless somebody asks for one", "[app]")
 {
     CHECK(report_day({}, {}).empty());
+    CHECK(report_day({}, "").empty()); // set to nothing is as good as not set
 }
 
 TEST_CASE("what is asked for goes before the environment", "[app]")
@@ -22,8 +23,8 @@ TEST_CASE("what is asked for goes before the environment", "[app]")
 
 TEST_CASE("a count of seconds that is none is complained of", "[app]")
 {
-    for (const char* wrong : {"", "soon", "12.5", "-1", "+1", " 1", "1 ", "0x10", "253402300800",
-                              "99999999999999999999"}) {
+    for (const char* wrong :
+         {"soon", "12.5", "-1", "+1", " 1", "1 ", "0x10", "253402300800", "99999999999999999999"}) {
         INFO(wrong);
         CHECK_THROWS_WITH(report_day({}, wrong),
                           Catch::StartsWith("SOURCE_DATE_EPOCH: `" + std::string(wrong) +

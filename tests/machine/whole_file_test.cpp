@@ -1,13 +1,12 @@
 #include "machine/whole_file.h"
 
+#include "machine/file_size_limit.h"
 #include "machine/temporary_folder.h"
 
 #include <catch2/catch.hpp>
 
-#include <csignal>
 #include <system_error>
 
-#include <sys/resource.h>
 #include <sys/stat.h>
 
 using namespace glim;
@@ -24,26 +23,6 @@ public:
 
 private:
     mode_t before_;
-};
-
-/// Until it goes out of scope, no file gets longer: as on a disk that is full.
-class FileSizeLimit {
-public:
-    explicit FileSizeLimit(rlim_t bytes) : handler_(std::signal(SIGXFSZ, SIG_IGN))
-    {
-        getrlimit(RLIMIT_FSIZE, &before_);
-        const rlimit limit = {.rlim_cur = bytes, .rlim_max = before_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    ~FileSizeLimit()
-    {
-        setrlimit(RLIMIT_FSIZE, &before_);
-        std::signal(SIGXFSZ, handler_);
-    }
-
-private:
-    void (*handler_)(int);
-    rlimit before_ = {};
 };
 
 unsigned mode(const fs::path& path)
@@ -73,7 +52,7 @@ TEST_CASE("a write that fails half way is told with the file's name and leaves n
           "[machine]")
 {
     const TemporaryFolder folder;
-    const FileSizeLimit limit(1000);
+    const test::FileSizeLimit limit(1000);
     CHECK_THROWS_WITH(write_new_file(folder / "f", std::string(2000, 'x')),
                       Catch::Contains("cannot write " + (folder / "f").string()));
     CHECK_THROWS_AS(write_file_atomically(folder / "g", std::string(2000, 'x')), std::system_error);

@@ -5,7 +5,6 @@ The page is parsed strictly and asks for nothing; its tables, and the text of th
 figures of result.json; pages of the PDF are not blank and their fonts are embedded.
 """
 
-import copy
 import json
 import pathlib
 import re
@@ -104,56 +103,83 @@ def has_figures(result, tree):
     assert ("data:image/svg+xml" in kinds) == any(has_extent(row["field"]) for row in decided)
 
 
+def applying(check):
+    """Rows with their lamps to which they apply, in the order of the results."""
+    return [(row, lamp) for row in check["rows"]
+            for lamp in row["lamps"] + ([row["together"]] if row["together"] else [])
+            if lamp["outcome"] != "not_applicable"]
+
+
+def figures_agree(row, lamp, found, margin):
+    of_area = row["criterion"]["kind"] == "least_area"
+    right = lamp["least_visible_mm2"] if of_area else lamp["hidden_mm2"]
+    assert same(found, right), (row["id"], lamp["lamp"], found, right)
+    assert same(margin, lamp["margin_mm2"]), (row["id"], lamp["lamp"], margin, lamp["margin_mm2"])
+
+
+def directions_agree(lamp, where):
+    h, v = [float(n) for n in NUMBER.findall(where)]
+    assert abs(h - lamp["worst"]["h_deg"]) < 0.0051, (lamp["lamp"], where)
+    assert abs(v - lamp["worst"]["v_deg"]) < 0.0051, (lamp["lamp"], where)
+
+
 def rows_agree(result, tables):
     """Each lamp under each row that applies, found in the table of its check by row and lamp."""
     shown = [t for t in tables if t and "Provenance" in t[0] and "Outcome" in t[0]]
+    asked = [rows for rows in map(applying, result["checks"]) if rows]
+    assert len(asked) == len(shown)
     compared = 0
-    applying = [[(row, lamp) for row in check["rows"]
-                 for lamp in row["lamps"] + ([row["together"]] if row["together"] else [])
-                 if lamp["outcome"] != "not_applicable"] for check in result["checks"]]
-    for asked, table in zip([a for a in applying if a], shown):
-        assert len(asked) == len(table)
-        for (row, lamp), line in zip(asked, table):
+    for rows, table in zip(asked, shown):
+        assert len(rows) == len(table)
+        for (row, lamp), line in zip(rows, table):
             assert (line["Row"], line["Lamp"]) == (row["id"], lamp["lamp"])
             assert line["Outcome"].startswith(lamp["outcome"].replace("_", " "))
             assert line["Provenance"] == row["provenance"]
             if lamp["margin_mm2"] is None:
                 continue
-            assert same(line["Margin"], lamp["margin_mm2"]), (line, lamp["margin_mm2"])
-            of_area = row["criterion"]["kind"] == "least_area"
-            found = lamp["least_visible_mm2"] if of_area else lamp["hidden_mm2"]
-            assert same(line["Found"], found), (line, found)
-            h, v = [float(n) for n in NUMBER.findall(line["Where"])]
-            assert abs(h - lamp["worst"]["h_deg"]) < 0.0051
-            assert abs(v - lamp["worst"]["v_deg"]) < 0.0051
+            figures_agree(row, lamp, line["Found"], line["Margin"])
+            directions_agree(lamp, line["Where"])
             compared += 1
     return compared
 
 
-def notices_a_wrong_figure(result, tables):
-    """A comparison that cannot fail would be worth nothing."""
-    wrong = copy.deepcopy(result)
-    spoilt = 0
-    for lamp in [lamp for check in wrong["checks"] for row in check["rows"]
-                 for lamp in row["lamps"] if lamp["margin_mm2"] is not None]:
-        lamp["margin_mm2"] += 0.2
-        spoilt += 1
-    try:
-        rows_agree(wrong, tables)
-    except AssertionError:
-        return
-    assert spoilt == 0, "a wrong margin was not noticed"
+def answers_of(result):
+    """The lines of the first page: row and lamp, the one that decided before the others."""
+    answers = []
+    for check in result["checks"]:
+        deciding = check["deciding"]
+        if not deciding or not applying(check):
+            answers.append((check, None, None))
+            continue
+        row = check["rows"][deciding["row_place"]]
+        lamps = [lamp for r, lamp in applying(check) if r is row]
+        lamps.sort(key=lambda lamp: lamp["lamp"] != deciding["lamp"])
+        answers += [(check, row, lamp) for lamp in lamps]
+    return answers
 
 
 def answers_agree(result, tables):
-    table = next(t for t in tables if t and "Worst for" in t[0])
-    assert len(table) == len(result["checks"])
-    for check, line in zip(result["checks"], table):
+    table = next(t for t in tables if t and "Seen from" in t[0])
+    answers = answers_of(result)
+    assert len(table) == len(answers)
+    for (check, row, lamp), line in zip(answers, table):
         assert line["Check"] == check["name"]
-        assert line["Rule"] == check["rule"]
-        if check["margin_mm2"] is not None:
-            assert same(line["Margin"], check["margin_mm2"])
-            assert line["Seen from"].startswith(check["worst"]["words"].split(" ")[0])
+        assert line["Rule"] in (check["rule"], "the same")
+        if lamp and lamp["margin_mm2"] is not None:
+            assert line["Lamp"] == lamp["lamp"]
+            figures_agree(row, lamp, line["Found"], line["Margin"])
+            assert line["Seen from"].startswith(lamp["worst"]["words"].split(" ")[0])
+
+
+def names_stand(result, tree):
+    """As they are, whatever signs they hold."""
+    title = text_of(next(tree.iter("h1")))
+    assert title == "Lamp visibility: " + (result["title"] or result["study"])
+    headings = [text_of(e) for e in tree.iter("h2")]
+    lines = [text_of(e) for e in tree.iter("dd")]
+    assert any(line.startswith(result["command"] + " (") for line in lines), result["command"]
+    for check in result["checks"]:
+        assert "Check: " + check["name"] in headings
 
 
 def identity_agrees(result, tables):
@@ -181,19 +207,66 @@ def digests_are_true(result, study):
         assert said("sha256sum", path).split()[0].decode() == file["sha256"]
 
 
-def pdf_says_the_same(pdf, tree):
-    """Every number of the page's text stands in the PDF's, as often at least."""
-    text = said("pdftotext", "-layout", pdf, "-").decode()
+def text_of_pdf(pdf):
+    return said("pdftotext", "-layout", pdf, "-").decode()
+
+
+FOUND_AND_MARGIN = (r"(-?\d+(?:\.\d+)?) mm\u00b2(?: hidden)?\s+"
+                    r"([+-]\d+(?:\.\d+)?|0) mm\u00b2\s+")
+ROW_IN_PDF = re.compile(FOUND_AND_MARGIN + r"H (-?\d+(?:\.\d+)?), V (-?\d+(?:\.\d+)?)")
+ANSWER_IN_PDF = re.compile(FOUND_AND_MARGIN + r"(?![\sH])")
+
+
+def pdf_figures_agree(result, text):
+    """Found, margin and worst direction of every row, and found and margin of every answer, read
+    out of the text as it is set. Nothing else has an area and a margin side by side."""
+    rows = [(row, lamp) for check in result["checks"] for row, lamp in applying(check)
+            if lamp["margin_mm2"] is not None]
+    lines = ROW_IN_PDF.findall(text)
+    assert len(lines) == len(rows), (len(lines), len(rows))
+    for (row, lamp), (found, margin, h, v) in zip(rows, lines):
+        figures_agree(row, lamp, found, margin)
+        directions_agree(lamp, f"{h} {v}")
+    answers = [(row, lamp) for _, row, lamp in answers_of(result)
+               if lamp and lamp["margin_mm2"] is not None]
+    lines = ANSWER_IN_PDF.findall(text[:text.index("Check: ")])
+    assert len(lines) == len(answers), (len(lines), len(answers))
+    for (row, lamp), (found, margin) in zip(answers, lines):
+        figures_agree(row, lamp, found, margin)
+    return len(rows)
+
+
+def notices(result, compare):
+    """A comparison that cannot fail would be worth nothing: it must tell every wrong figure."""
+    lamps = [(row, lamp) for check in result["checks"] for row, lamp in applying(check)
+             if lamp["margin_mm2"] is not None]
+    for row, lamp in lamps:
+        found = "least_visible_mm2" if row["criterion"]["kind"] == "least_area" else "hidden_mm2"
+        for of, name, wrong in ((lamp, "margin_mm2", 0.2), (lamp, found, 0.2),
+                                (lamp["worst"], "h_deg", 0.02), (lamp["worst"], "v_deg", 0.02)):
+            right = of[name]
+            of[name] = right + wrong
+            try:
+                compare()
+            except AssertionError:
+                continue
+            finally:
+                of[name] = right
+            raise AssertionError(f"a wrong {name} of {lamp['lamp']}, {row['id']} was not noticed")
+
+
+def pdf_has_every_cell(text, tree):
+    """Digests whole, and every number of the page's text."""
     squeezed = re.sub(r"\s+", "", text)
     for element in list(tree.iter("td")) + list(tree.iter("th")):
         words = re.sub(r"\s+", "", text_of(element))
         if re.fullmatch(r"[0-9a-f]{64}", words):
             assert words in squeezed, words
-    in_pdf = NUMBER.findall(text)
+    in_pdf = set(NUMBER.findall(text))
     main = text_of(next(tree.iter("main")))
     for number in set(NUMBER.findall(main)):
         if len(number) < 12: # digests hold longer runs of digits, and were looked at above
-            assert in_pdf.count(number) > 0 or number in squeezed, f"{number} is not in the PDF"
+            assert number in in_pdf or number in squeezed, f"{number} is not in the PDF"
 
 
 def pdf_is_sound(pdf, folder):
@@ -230,10 +303,14 @@ def read_back(program, study, folder):
     has_figures(result, tree)
     answers_agree(result, tables)
     compared = rows_agree(result, tables)
-    notices_a_wrong_figure(result, tables)
+    notices(result, lambda: rows_agree(result, tables))
+    names_stand(result, tree)
     identity_agrees(result, tables)
     digests_are_true(result, study)
-    pdf_says_the_same(report / "report.pdf", tree)
+    text = text_of_pdf(report / "report.pdf")
+    assert pdf_figures_agree(result, text) == compared
+    notices(result, lambda: pdf_figures_agree(result, text))
+    pdf_has_every_cell(text, tree)
     pdf_is_sound(report / "report.pdf", folder)
     shutil.rmtree(folder)
     return compared

@@ -129,3 +129,61 @@ TEST_CASE("a check in which nothing applies is told all the same", "[report]")
     CHECK(holds(page_of(findings), "Of 1 check: 1 not applicable."));
     CHECK(holds(page_of(findings), "a condition of the row does not hold here: inboard and ahead"));
 }
+
+TEST_CASE("a report changes no name and no command, whatever signs they hold", "[report]")
+{
+    Findings findings = test::made_findings();
+    findings.looks.front().name = "indicator 8 mm2";
+    findings.checks.front().name = "check 5 deg";
+    findings.title.clear();
+    RunFacts facts = test::made_facts();
+    facts.study = "lamp 5 deg, 8 mm2 .toml";
+    facts.command = "cornerglim report 'lamp 5 deg, 8 mm2 .toml'";
+    facts.files.front().file = facts.study;
+    facts.names = {"indicator 8 mm2", "check 5 deg", facts.study, facts.command};
+    const std::string page = html_page(report_document({findings, facts, {}, {}}));
+    CHECK(holds(page, "<h1>Lamp visibility: lamp 5 deg, 8 mm2 .toml</h1>"));
+    CHECK(holds(page, "<th scope=\"row\">lamp 5 deg, 8 mm2 .toml</th>"));
+    CHECK(holds(page, "<dd>" + facts.command + " (in the study"));
+    CHECK(holds(page, "Check: check 5 deg</h2>"));
+    CHECK(holds(page, "worst for indicator 8 mm2, seen from 45\u00b0 inboard"));
+    CHECK_FALSE(holds(page, "check 5\u00b0"));
+}
+
+TEST_CASE("the first page tells of every lamp under the row that decided", "[report]")
+{
+    Findings findings = test::made_findings();
+    LampLook look = findings.looks.front();
+    look.name = "second indicator";
+    findings.looks.push_back(look);
+    RowFindings& row = findings.checks.front().rows[findings.checks.front().deciding->row];
+    LampVerdict verdict = row.lamps.front();
+    verdict.look = findings.looks.size() - 1;
+    verdict.outcome = Outcome::met;
+    verdict.least_visible = square_millimetres(1312);
+    verdict.margin = square_millimetres(62);
+    row.lamps.push_back(verdict);
+    const std::string page = page_of(findings);
+    const std::string first_page = page.substr(0, page.find("Check: across</h2>"));
+    CHECK(holds(first_page, "<td class=\"met\">met</td><td>second indicator</td>"
+                            "<td class=\"figures-column\">1312 mm\u00b2</td>"
+                            "<td class=\"figures-column\">+62 mm\u00b2</td>"
+                            "<td>45\u00b0 inboard, level</td>"));
+    row.lamps.back().outcome = Outcome::not_applicable;
+    const std::string without = page_of(findings);
+    CHECK_FALSE(holds(without.substr(0, without.find("Check: across</h2>")), "<td>second indi"));
+}
+
+TEST_CASE("the first page shows the worst check that has a picture", "[report]")
+{
+    Findings findings = test::made_findings();
+    findings.checks.push_back(findings.checks.front());
+    findings.checks.back().name = "better";
+    findings.checks.back().outcome = Outcome::met;
+    const RunFacts facts = test::made_facts();
+    ReportFigures figures;
+    figures.pictures.vehicles = {{1, figure("Corner")}};
+    const std::string page = html_page(report_document({findings, facts, figures, {}}));
+    CHECK(count_of("<strong>Corner</strong>", page) == 1);
+    CHECK(page.find("<strong>Corner</strong>") < page.find("Check: across</h2>"));
+}

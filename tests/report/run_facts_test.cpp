@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace glim;
 
 TEST_CASE("facts count places from the study's folder, wherever that is", "[report]")
@@ -22,4 +24,17 @@ TEST_CASE("a study named without a folder keeps its places", "[report]")
     study.file = "study.toml";
     study.warnings = {{{"study.toml", 7, 2, {}}, "odd", ""}};
     CHECK(run_facts(study, "", "").warnings[0].place.words() == "study.toml:7:2");
+}
+
+TEST_CASE("facts have the user's own names, of files, lamps and checks", "[report]")
+{
+    Study study;
+    study.file = "/some/where/5 deg.toml";
+    study.title = "a title";
+    study.files = {{FileUse::mesh, "8 mm2.obj", {}}};
+    study.checks.resize(1);
+    study.checks.front().name = "a check";
+    const std::vector<std::string> names = run_facts(study, "", "the command").names;
+    for (const char* name : {"5 deg.toml", "a title", "8 mm2.obj", "a check", "the command"})
+        CHECK(std::find(names.begin(), names.end(), name) != names.end());
 }
