@@ -39,6 +39,12 @@ using FontDescription =
 using Attributes = std::unique_ptr<PangoAttrList, FreeWith<pango_attr_list_unref>>;
 using GlibString = std::unique_ptr<char, FreeWith<g_free>>;
 
+/// Names of files may be no UTF-8, which neither Pango nor Cairo takes.
+GlibString valid(const std::string& words)
+{
+    return GlibString(g_utf8_make_valid(words.data(), static_cast<gssize>(words.size())));
+}
+
 void demand(cairo_status_t status)
 {
     if (status != CAIRO_STATUS_SUCCESS)
@@ -90,8 +96,7 @@ Layout layout_of(PangoContext* context, const Text& text)
     pango_font_description_set_style(font.get(),
                                      text.italic ? PANGO_STYLE_OBLIQUE : PANGO_STYLE_NORMAL);
     pango_layout_set_font_description(layout.get(), font.get());
-    const GlibString words(
-        g_utf8_make_valid(text.words.data(), static_cast<gssize>(text.words.size())));
+    const GlibString words = valid(text.words);
     pango_layout_set_text(layout.get(), words.get(), -1);
     pango_layout_set_alignment(layout.get(), pango_of(text.align));
     const Attributes attributes(pango_attr_list_new());
@@ -354,7 +359,7 @@ namespace {
 void tell(cairo_surface_t* pdf, const PdfFacts& facts)
 {
     cairo_pdf_surface_restrict_to_version(pdf, CAIRO_PDF_VERSION_1_5);
-    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, facts.title.c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, valid(facts.title).get());
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATOR, "cornerglim");
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATE_DATE, facts.date.c_str());
 }
@@ -366,7 +371,7 @@ void add_bookmarks(cairo_surface_t* pdf, std::span<const Bookmark> bookmarks)
         above.resize(static_cast<std::size_t>(b.level));
         const std::string target = "page=" + std::to_string(b.page + 1) + " pos=[0 " +
                                    std::to_string(static_cast<int>(b.y)) + "]";
-        above.push_back(cairo_pdf_surface_add_outline(pdf, above.back(), b.title.c_str(),
+        above.push_back(cairo_pdf_surface_add_outline(pdf, above.back(), valid(b.title).get(),
                                                       target.c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN));
     }
 }

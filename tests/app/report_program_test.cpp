@@ -120,3 +120,14 @@ TEST_CASE("where the disk is full, nothing is half written and the report before
     const bool unchanged = contents(folder.home.path()) == before;
     CHECK(unchanged);
 }
+
+TEST_CASE("a study without a title whose name is no UTF-8 has a report all the same", "[app]")
+{
+    const StudyFolder folder;
+    const Ran ran = folder.in("name=$(printf 'b\\344d.toml')\n"
+                              "sed '/^title/d' walled.toml > \"$name\"\n"
+                              "cornerglim report \"$name\" --out report");
+    INFO(ran.errors);
+    CHECK(ran.exit_code == 1);
+    CHECK(fs::exists(folder.home / "report" / "report.pdf"));
+}

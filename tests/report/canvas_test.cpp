@@ -91,6 +91,9 @@ TEST_CASE("bytes that are no UTF-8 do not stop a drawing", "[report]")
 {
     CHECK(extent_of({.words = "nose \xff\xfe left"}).width >
           extent_of({.words = "nose  left"}).width);
+    const std::vector<Drawing> pages{{100, 100, [](Canvas&) {}}};
+    const std::vector<Bookmark> bookmarks{{1, "nose \xff", 0, 0}};
+    CHECK(pdf_of(pages, bookmarks, {"a study \xe4", ""}).starts_with("%PDF-1.5"));
 }
 
 TEST_CASE("a PNG has the pixels asked for and the colours painted", "[report]")
