@@ -18,6 +18,7 @@
 #include "report/starter_study.h"
 #include "report/summary.h"
 #include "report/table_words.h"
+#include "report/text_block.h"
 #include "report/warning_words.h"
 #include "report/write_light.h"
 #include "report/write_report.h"
@@ -153,9 +154,9 @@ Answer answer(const ReportRequest& request, const Surroundings& here)
     line.erase();
     return {exit_code_of(findings), short_summary(findings, here.style),
             warnings_words(facts.warnings, here.style) +
-                (request.quiet
-                     ? ""
-                     : "Written: " + (request.out / "report.html").string() + " and report.pdf\n")};
+                (request.quiet ? ""
+                               : "Written: " + harmless((request.out / "report.html").string()) +
+                                     " and report.pdf\n")};
 }
 
 Answer answer(const InspectRequest& request, const Surroundings& here)
@@ -180,7 +181,7 @@ Answer answer(const NewRequest& request, const Surroundings&)
             .generic_string();
     write_file_atomically(target, starter_study(mesh, mesh_from_study),
                           request.force ? IfThere::replace : IfThere::refuse);
-    return {ExitCode::met, {}, "Written: " + target.string() + "\n"};
+    return {ExitCode::met, {}, "Written: " + harmless(target.string()) + "\n"};
 }
 
 Answer answer(const TablesRequest& request, const Surroundings& here)

@@ -8,6 +8,10 @@
 #include "report/eye_view.h"
 #include "report/file_names.h"
 #include "report/numbers.h"
+#include "report/warning_words.h"
+
+#include <array>
+#include <fstream>
 
 namespace glim {
 
@@ -55,6 +59,32 @@ std::filesystem::path file_asked(const PictureRequest& request, const std::strin
                                 shortest(in_degrees(request.toward.v)) + ".png");
 }
 
+/// ISO/IEC 15948, 5.2.
+constexpr std::string_view png_signature = "\x89PNG\r\n\x1a\n";
+
+bool is_png(const std::filesystem::path& file)
+{
+    std::array<char, png_signature.size()> first{};
+    std::ifstream(file, std::ios::binary).read(first.data(), first.size());
+    return std::string_view(first.data(), first.size()) == png_signature;
+}
+
+/// A picture makes way for a picture, and nothing else does: least of all the study and what it
+/// stands on.
+void refuse_harm(const std::filesystem::path& file, const Study& study)
+{
+    const std::string remedy = "name a new file, or a picture to be replaced";
+    const std::filesystem::path folder = std::filesystem::path(study.file).parent_path();
+    if (!std::filesystem::is_regular_file(file))
+        return;
+    for (const SourceFile& source : study.files)
+        if (std::error_code none; source.use != FileUse::shipped_table &&
+                                  std::filesystem::equivalent(folder / source.file, file, none))
+            throw WriteRefused(file, "is a file that the study is read from", remedy);
+    if (!is_png(file))
+        throw WriteRefused(file, "is there already and is no PNG", remedy);
+}
+
 } // namespace
 
 Answer answer(const PictureRequest& request, const Surroundings& here)
@@ -62,17 +92,19 @@ Answer answer(const PictureRequest& request, const Surroundings& here)
     const Study study = read_study(request.study, WithoutChecks::read);
     const LampStanding standing = standing_asked(study, request);
     const Lamp& lamp = study.lamps[standing.lamp];
+    const std::filesystem::path file = file_asked(request, lamp.name);
+    refuse_harm(file, study);
     const Workers workers{.threads = request.threads, .stop = here.stop, .progress = {}};
     const PreparedScene scene(study, workers);
     const LampLook look = new_look(study, scene, {standing}, usual_axis(lamp.function), "");
     const EyeView view(study, scene, look);
     const Figure figure = view.toward(request.toward, workers);
-    const std::filesystem::path file = file_asked(request, lamp.name);
     write_file_atomically(file, png_of(figure.drawing), IfThere::replace);
     return {ExitCode::met,
             wrapped(figure.caption, here.style.columns) + "\n" +
                 wrapped(caution, here.style.columns) + "\n",
-            "Written: " + harmless(file.string()) + "\n"};
+            warnings_words(study.warnings, here.style) + "Written: " + harmless(file.string()) +
+                "\n"};
 }
 
 } // namespace glim

@@ -52,6 +52,11 @@ void add(LitPicture& to, const LitPicture& other)
             to.samples[i] = other.samples[i];
 }
 
+bool are_one(const Standing& a, const Standing& b)
+{
+    return a.surface == b.surface && a.twin == b.twin;
+}
+
 Area not_negative(Area a) { return std::max(a, Area()); }
 
 /// What hides a lit face, coloured by it and hatched.
@@ -97,12 +102,16 @@ Colour sample_colour(const BodyPicture& bodies, const LitPicture& lit, Colour qu
 } // namespace
 
 EyeView::EyeView(const Study& study, const PreparedScene& scene, const LampLook& look)
-    : study_(study), scene_(scene), look_(look),
-      obstacles_(scene.obstacles_of(look.standings.front()))
+    : study_(study), scene_(scene), look_(look)
 {
-    for (const LampStanding& standing : look.standings)
+    for (const LampStanding& standing : look.standings) {
         lamps_.push_back(
             {standing, scene.view_of(standing, study.sampling), scene.lit_surface_of(standing)});
+        for (const Standing& obstacle : scene.obstacles_of(standing))
+            if (std::none_of(obstacles_.begin(), obstacles_.end(),
+                             [&](const Standing& known) { return are_one(known, obstacle); }))
+                obstacles_.push_back(obstacle);
+    }
 }
 
 EyeView::~EyeView() = default;
@@ -113,17 +122,14 @@ ViewedAreas EyeView::areas(const Bearing& toward) const
         std::lower_bound(look_.toward.begin(), look_.toward.end(), toward, by_v_then_h);
     if (found != look_.toward.end() && *found == toward) {
         const auto at = static_cast<std::size_t>(found - look_.toward.begin());
-        const Area bare = look_.seen[at].lens, visible = look_.visible(at);
-        // What is exact is kept, and the rest made up so that the three are the whole.
-        if (look_.exact_hidden[at])
-            return {bare,
-                    visible,
-                    look_.hidden(at),
-                    not_negative(bare - visible - look_.hidden(at)),
-                    is_exact(look_, at),
-                    true};
-        const Area own = bare - look_.seen[at].approved;
-        return {bare, visible, not_negative(bare - own - visible), own, is_exact(look_, at), true};
+        const Area bare = look_.seen[at].lens, visible = look_.visible(at),
+                   hidden = look_.hidden(at);
+        // Where `visible` is exact and `hidden` sampled, their sum may miss the whole: that is no
+        // part hidden by the lamp itself.
+        const Area own = is_told(bare - look_.seen[at].approved)
+                             ? not_negative(bare - visible - hidden)
+                             : Area();
+        return {bare, visible, hidden, own, is_exact(look_, at), true};
     }
     SeenArea seen;
     for (const Lamp& lamp : lamps_)
@@ -133,27 +139,31 @@ ViewedAreas EyeView::areas(const Bearing& toward) const
 
 std::vector<std::size_t> EyeView::hiders_toward(const Direction& toward) const
 {
-    std::vector<SurfaceTaken> taken;
-    for (const Lamp& lamp : lamps_)
-        add_blame(taken, scene_.obstacles_of(lamp.standing), blame_toward(lamp.view, toward));
-    std::erase_if(taken, [&](const SurfaceTaken& t) {
-        return scene_.is_approved(t.standing, look_.standings.front());
-    });
-    Area most;
-    for (const SurfaceTaken& t : taken)
-        most = std::max(most, t.area.sum());
-    std::erase_if(taken,
-                  [&](const SurfaceTaken& t) { return t.area.sum() <= share_worth_naming * most; });
-    std::stable_sort(taken.begin(), taken.end(), [](const SurfaceTaken& a, const SurfaceTaken& b) {
-        return a.area.sum() > b.area.sum();
-    });
+    std::vector<Area> taken(obstacles_.size());
+    for (const Lamp& lamp : lamps_) {
+        // What was approved with one lamp may hide another like anything else.
+        std::vector<SurfaceTaken> of_lamp;
+        add_blame(of_lamp, scene_.obstacles_of(lamp.standing), blame_toward(lamp.view, toward));
+        for (const SurfaceTaken& t : of_lamp)
+            if (!scene_.is_approved(t.standing, lamp.standing))
+                taken[part_of(t.standing)] += t.area.sum();
+    }
+    const Area most = taken.empty() ? Area() : *std::max_element(taken.begin(), taken.end());
     std::vector<std::size_t> hiders;
-    for (const SurfaceTaken& t : taken)
-        for (std::size_t part = 0; part < obstacles_.size(); ++part)
-            if (obstacles_[part].surface == t.standing.surface &&
-                obstacles_[part].twin == t.standing.twin)
-                hiders.push_back(part);
+    for (std::size_t part = 0; part < taken.size(); ++part)
+        if (taken[part] > share_worth_naming * most)
+            hiders.push_back(part);
+    std::stable_sort(hiders.begin(), hiders.end(),
+                     [&](std::size_t a, std::size_t b) { return taken[a] > taken[b]; });
     return hiders;
+}
+
+std::size_t EyeView::part_of(const Standing& standing) const
+{
+    return static_cast<std::size_t>(
+        std::find_if(obstacles_.begin(), obstacles_.end(),
+                     [&](const Standing& known) { return are_one(known, standing); }) -
+        obstacles_.begin());
 }
 
 PictureFrame EyeView::frame_toward(const Direction& toward) const
@@ -202,8 +212,9 @@ Raster EyeView::painted_toward(const BodyPicture& bodies, const LitPicture& lit,
 Figure EyeView::toward(const Bearing& toward, const Workers& workers) const
 {
     const PictureFrame frame = frame_toward(direction_of(toward, look_.frame));
-    const BodyPicture bodies = body_picture(
-        {lamps_.front().view.all, scene_.meshes_of(obstacles_), scene_.origin()}, frame, workers);
+    const Caster caster = scene_.caster_of(obstacles_);
+    const BodyPicture bodies =
+        body_picture({caster, scene_.meshes_of(obstacles_), scene_.origin()}, frame, workers);
     LitPicture lit{frame, std::vector(bodies.samples.size(), LitKind::none)};
     for (const Lamp& lamp : lamps_)
         add(lit, lit_picture(scene_, lamp.standing, lamp.view, frame, workers));

@@ -36,6 +36,7 @@ private:
     /// Places in `obstacles_` of what takes lit area and was not approved with the lamp, the
     /// largest first.
     std::vector<std::size_t> hiders_toward(const Direction& toward) const;
+    std::size_t part_of(const Standing& standing) const; ///< its place in `obstacles_`
     PictureFrame frame_toward(const Direction& toward) const;
 
     Raster painted_toward(const BodyPicture& bodies, const LitPicture& lit,
@@ -44,7 +45,7 @@ private:
     const Study& study_;
     const PreparedScene& scene_;
     const LampLook& look_;
-    std::vector<Standing> obstacles_;
+    std::vector<Standing> obstacles_; ///< of all lamps, each once
     std::vector<Lamp> lamps_;
 };
 

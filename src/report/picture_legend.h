@@ -8,12 +8,14 @@ namespace glim {
 struct Swatch {
     Colour colour;
     std::optional<Hatch> hatch = {};
-    std::string words;
+    std::string words; ///< drawn as they are: names may look like units
 };
 
 /// Entries side by side, in as many rows as they need; one too long for the room ends in an
-/// ellipsis.
+/// ellipsis. Requires: their legend_height() fits into the room.
 void draw_legend(Canvas& canvas, const Rect& room, const std::vector<Swatch>& entries);
+
+double legend_height(double width, const std::vector<Swatch>& entries);
 
 /// A thin line just inside the painted part's rim.
 void draw_border(Canvas& canvas, const Rect& painted_part);

@@ -2,6 +2,7 @@
 
 #include "model/nearest_word.h"
 #include "report/look_words.h"
+#include "report/name_list.h"
 #include "report/numbers.h"
 
 namespace glim {
@@ -19,10 +20,7 @@ std::string hider_words(const std::vector<std::string>& hiders)
                                    hiders.begin() + static_cast<std::ptrdiff_t>(told));
     if (hiders.size() > told)
         words.push_back(std::to_string(hiders.size() - told) + " more");
-    std::string joined;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        joined += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
-    return joined;
+    return name_list(words);
 }
 
 std::string from_words(const LampLook& look, const Bearing& toward)
@@ -39,9 +37,11 @@ std::string eye_title(const LampLook& look, const Bearing& toward)
 
 std::string seen_words(const ViewedAreas& areas) { return area_words(areas.visible) + " in view"; }
 
-std::string hidden_by_words(Area hidden, const std::vector<std::string>& hiders)
+bool is_told(Area area) { return area_words(area) != area_words(Area()); }
+
+std::string hidden_by_words(const std::string& area, const std::vector<std::string>& hiders)
 {
-    return area_words(hidden) + " hidden" + (hiders.empty() ? "" : " by " + hider_words(hiders));
+    return area + " hidden" + (hiders.empty() ? "" : " by " + hider_words(hiders));
 }
 
 std::string eye_caption(const LampLook& look, const Bearing& toward, const ViewedAreas& areas,
@@ -50,13 +50,13 @@ std::string eye_caption(const LampLook& look, const Bearing& toward, const Viewe
     std::string words = label_of(look) + " from " + from_words(look, toward) + ": " +
                         seen_words(areas) + (areas.exact ? " (exact)" : " (sampled)") + " of " +
                         area_words(areas.bare) + " with nothing in the way";
-    if (areas.hidden > Area())
-        words += "; " + hidden_by_words(areas.hidden, hiders);
-    if (areas.own > Area())
+    if (is_told(areas.hidden))
+        words += "; " + hidden_by_words(area_words(areas.hidden), hiders);
+    if (is_told(areas.own))
         words += "; " + area_words(areas.own) +
                  " hidden by the lamp itself or by what was approved with it";
     words += ".";
-    if (areas.hidden + areas.own > Area())
+    if (is_told(areas.hidden) || is_told(areas.own))
         words += " Hatched is the lit face that is hidden, seen through what hides it.";
     words +=
         " Every surface that can block the lamp is drawn, from afar: the scale is the same all "
@@ -71,7 +71,7 @@ std::string eye_alt(const LampLook& look, const Bearing& toward, const ViewedAre
 {
     return "The lamp as an eye sees it from " + from_words(look, toward) + ": " +
            seen_words(areas) + ", " +
-           (areas.hidden > Area() ? hidden_by_words(areas.hidden, hiders)
+           (is_told(areas.hidden) ? hidden_by_words(area_words(areas.hidden), hiders)
                                   : std::string("nothing hidden by other parts")) +
            ".";
 }

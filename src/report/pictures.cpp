@@ -16,6 +16,8 @@ namespace glim {
 namespace {
 
 constexpr Bearing on_axis{};
+
+/// Counted from an axis that points outboard it would be 45 degrees to the rear.
 constexpr Bearing across_vehicle{degrees(-45), degrees(0)};
 
 struct WantedEye {
@@ -40,7 +42,8 @@ public:
         std::vector<Bearing> toward = {look.toward[worst_at(verdict)], on_axis};
         for (const Bearing& corner : corners_of(verdict.field))
             toward.push_back(corner);
-        toward.push_back(across_vehicle);
+        if (look.axis != ReferenceAxis::outboard)
+            toward.push_back(across_vehicle);
         for (const Bearing& b : toward)
             add({verdict.look, b, {check}});
     }

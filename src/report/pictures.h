@@ -26,10 +26,10 @@ struct Pictures {
 
 /// The pictures of a report. Of the row that decides a check (or, where that looks in no direction,
 /// of the worst one that does): each drawn lamp that it speaks of, and the one that decides, from
-/// its worst direction, from its axis, from the corners of its field, and from 45 degrees across
-/// the vehicle; one picture a lamp and direction. And the whole corner for each such check. None
-/// for a check that looks in no direction. `findings` are those of the session as it is; tells
-/// progress by pictures. Throws Stopped.
+/// its worst direction, from its axis, from the corners of its field, and, unless its axis points
+/// outboard, from 45 degrees across the vehicle; one picture a lamp and direction. And the whole
+/// corner for each such check. None for a check that looks in no direction. `findings` are those of
+/// the session as it is; tells progress by pictures. Throws Stopped.
 Pictures pictures_of(const Session& session, const Findings& findings, const Workers& workers);
 
 } // namespace glim

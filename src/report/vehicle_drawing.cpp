@@ -1,6 +1,5 @@
 #include "report/vehicle_drawing.h"
 
-#include "report/chart_words.h"
 #include "report/colour_ramp.h"
 #include "report/picture_colours.h"
 #include "report/picture_legend.h"
@@ -50,7 +49,7 @@ void draw_mark(Canvas& canvas, const Point2& at)
 Text line_text(const std::string& words)
 {
     constexpr double widest = 230;
-    Text text{.words = typeset(words), .size = text_size, .bold = true, .colour = line_colour};
+    Text text{.words = words, .size = text_size, .bold = true, .colour = line_colour};
     text.width = std::min(extent_of(text).width + 1, widest);
     text.most_lines = 2;
     text.halo = white;
@@ -172,7 +171,7 @@ void draw_ramp(Canvas& canvas, const Rect& room, const std::string& words)
         ramp.at(i, 0) = ramp_colour(painted_strength((i + 0.5) / steps));
     canvas.image(ramp, bar);
     canvas.stroke(path_of(bar), {.width = 0.6});
-    canvas.text({bar.right() + 4, room.y}, {.words = "much; " + typeset(words),
+    canvas.text({bar.right() + 4, room.y}, {.words = "much; " + words,
                                             .size = 8,
                                             .width = room.right() - bar.right() - 4,
                                             .most_lines = 1});

@@ -14,7 +14,7 @@ inline constexpr std::uint32_t vehicle_raster_height = 400;
 inline constexpr double vehicle_pixels_a_point = 2;
 inline constexpr double vehicle_label_size = 7.5; ///< points
 
-/// What stands on and around the painted picture.
+/// What stands on and around the painted picture; words are drawn as they are.
 struct VehicleOverlay {
     std::string title;
     std::string figures;     ///< of the direction

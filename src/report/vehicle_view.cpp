@@ -1,6 +1,7 @@
 #include "report/vehicle_view.h"
 
 #include "report/blocking_mesh.h"
+#include "report/chart_words.h"
 #include "report/colour_ramp.h"
 #include "report/look_words.h"
 #include "report/numbers.h"
@@ -99,14 +100,20 @@ private:
     std::vector<std::vector<double>> strength_;
 };
 
+/// How figures are written: as results have them, or in the signs of print. Never the names beside
+/// them, which may look like units.
+using Setting = std::string (*)(std::string);
+
+std::string as_it_is(std::string words) { return words; }
+
 /// "nose takes 1594.1 mm2"
-std::string taken_words(const LampVerdict& verdict, const LampLook& look)
+std::string taken_words(const LampVerdict& verdict, const LampLook& look, Setting set)
 {
     if (verdict.blockers.empty())
         return {};
     const Blocker& first = verdict.blockers.front();
     return surface_label(first.surface, first.twin, look) + " takes " +
-           area_words(first.taken_at_worst());
+           set(area_words(first.taken_at_worst()));
 }
 
 std::string meets_words(const SightLine& line, const LampLook& look, const Study& study)
@@ -116,21 +123,24 @@ std::string meets_words(const SightLine& line, const LampLook& look, const Study
     return "meets " + surface_label(study.surfaces[line.body->surface].name, line.body->twin, look);
 }
 
-VehicleOverlay overlay_of(const Study& study, const LampLook& look, const LampVerdict& verdict,
-                          const std::optional<SightLine>& line)
+VehicleOverlay overlay_of(const Study& study, const CornerSubject& subject,
+                          const LampVerdict& verdict, Setting set)
 {
+    const LampLook& look = subject.look;
     const std::size_t at = worst_at(verdict);
     const Bearing& toward = look.toward[at];
+    const std::string bearing = set(bearing_words(toward, speech_of(look)));
     VehicleOverlay overlay;
-    overlay.title = label_of(look) + ", worst from " + bearing_words(toward, speech_of(look));
+    overlay.title = label_of(look) + ", worst from " + bearing;
     overlay.figures = bearing_figures(toward);
-    overlay.lit_words = label_of(look) + ": " + area_words(look.visible(at)) + " in view of " +
-                        area_words(look.seen[at].lens);
-    overlay.taken_words = taken_words(verdict, look);
-    overlay.eye_words = "to the eye, " + bearing_words(toward, speech_of(look));
-    overlay.line = line;
-    if (line)
-        overlay.meets_words = meets_words(*line, look, study);
+    overlay.lit_words =
+        label_of(look) + ": " +
+        set(area_words(look.visible(at)) + " in view of " + area_words(look.seen[at].lens));
+    overlay.taken_words = taken_words(verdict, look, set);
+    overlay.eye_words = "to the eye, " + bearing;
+    overlay.line = subject.line;
+    if (subject.line)
+        overlay.meets_words = meets_words(*subject.line, look, study);
     return overlay;
 }
 
@@ -209,14 +219,14 @@ Figure vehicle_view(const Session& session, const LampLook& look, const LampVerd
         frame, [&](std::size_t at) { return colours.of(bodies.samples[at]); },
         rims_of(bodies, std::vector<bool>(drawn.size()), workers), workers);
 
-    VehicleOverlay overlay = overlay_of(study, look, verdict, subject.line);
+    VehicleOverlay overlay = overlay_of(study, subject, verdict, typeset);
     overlay.labels =
         place_labels(bodies, free_of_subject(bodies, colours, rooms_taken(frame, overlay)),
                      names_of(drawn, look, study), vehicle_label_size, vehicle_pixels_a_point);
-    const std::string caption = caption_of(verdict, overlay);
-    const std::string title = overlay.title;
+    const VehicleOverlay plain = overlay_of(study, subject, verdict, as_it_is);
+    const std::string caption = caption_of(verdict, plain);
     return {.drawing = vehicle_drawing(frame, raster, std::move(overlay)),
-            .title = title,
+            .title = plain.title,
             .caption = caption,
             .alt = caption,
             .is_picture = true};

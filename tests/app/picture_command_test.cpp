@@ -58,7 +58,7 @@ TEST_CASE("picture writes 800 by 500 pixels and tells what they show", "[app]")
     CHECK(area_before(" mm2 in view", ran.output) == Approx(1060.66).epsilon(0.001));
     CHECK(ran.output.find("hidden by wall") != std::string::npos);
     CHECK(ran.output.find("This informs; it does not certify.") != std::string::npos);
-    CHECK(ran.errors == "Written: picture-indicator-H-45-V0.png\n");
+    CHECK(ran.errors.ends_with("Written: picture-indicator-H-45-V0.png\n"));
     const std::string png = test::read(folder / "picture-indicator-H-45-V0.png");
     CHECK(size_of_png(png) == std::pair(800, 500));
 
@@ -111,4 +111,37 @@ TEST_CASE("a folder is not written over by a picture", "[app]")
     CHECK(ran.exit_code == 2);
     CHECK(fs::is_directory(folder / "kept"));
     CHECK(ran.errors.find("kept") != std::string::npos);
+}
+
+TEST_CASE("a picture makes way for a picture, and no other file does", "[app]")
+{
+    const StudyFolder folder;
+    std::ofstream(folder / "notes.txt") << "mine";
+    std::ofstream(folder / "nothing.png");
+    std::ofstream(folder / "old.png", std::ios::binary) << "\x89PNG\r\n\x1a\nand no more";
+    const std::string line = "cornerglim picture clear.toml --toward 0,0 --out ";
+    for (const std::string file : {"clear.toml", "plate.obj", "notes.txt", "nothing.png"}) {
+        INFO(file);
+        const std::string before = test::read(folder / file);
+        const Ran ran = folder.in(line + file);
+        CHECK(ran.exit_code == 2);
+        CHECK(ran.errors.find(file) != std::string::npos);
+        CHECK(ran.errors.find("a picture to be replaced") != std::string::npos);
+        const bool same = test::read(folder / file) == before;
+        CHECK(same);
+    }
+    CHECK(folder.in(line + "plate.obj").errors.find("is a file that the study is read from") !=
+          std::string::npos);
+    CHECK(folder.in(line + "old.png").exit_code == 0);
+    CHECK(size_of_png(test::read(folder / "old.png")) == std::pair(800, 500));
+}
+
+TEST_CASE("a picture tells what is doubtful about its study", "[app]")
+{
+    const StudyFolder folder;
+    const Ran ran = folder.in("cornerglim picture walled.toml --toward 0,0");
+    CHECK(ran.exit_code == 0);
+    const std::size_t warning = ran.errors.find("Warning: walled.toml");
+    CHECK(warning != std::string::npos);
+    CHECK(warning < ran.errors.find("Written: "));
 }

@@ -262,3 +262,16 @@ TEST_CASE("lamps that answer together are shown together", "[app]")
     CHECK(ran.output.find("rear-together-narrow: 5000 mm2 needed together\n") != std::string::npos);
     CHECK(ran.output.find("upper + lower  met      6000 mm2  H 0, V 0\n") != std::string::npos);
 }
+
+TEST_CASE("a file name that would steer a terminal is told harmlessly", "[app]")
+{
+    const StudyFolder folder;
+    const Ran ran = folder.in("cornerglim new plate.obj --out \"$(printf 'a\\033b').toml\"");
+    CHECK(ran.exit_code == 0);
+    CHECK(ran.errors.find("Written: a") != std::string::npos);
+    CHECK(ran.errors.find('\x1b') == std::string::npos);
+    const Ran report =
+        folder.in("cornerglim report clear.toml --step 15 --out \"$(printf 'a\\033b')\"");
+    CHECK(report.errors.find("report.html") != std::string::npos);
+    CHECK(report.errors.find('\x1b') == std::string::npos);
+}

@@ -129,6 +129,41 @@ TEST_CASE("the vehicle view says what the sight line meets", "[report]")
     CHECK(unhidden.caption.find("nothing is in its way") != std::string::npos);
 }
 
+TEST_CASE("a lamp whose axis points outboard is not pictured 45 degrees to the rear", "[report]")
+{
+    Study study = pictured_study();
+    study.tables.front().rows.front().axis = ReferenceAxis::outboard;
+    study.tables.front().rows.front().field = {
+        {{degrees(-10), degrees(10), degrees(-5), degrees(5)}}};
+    const Session session(study);
+    const Pictures pictures = pictures_of(session, findings_of(session), {});
+    CHECK_FALSE(pictures.eyes.empty());
+    CHECK(directions_of(pictures).count({-45, 0}) == 0);
+}
+
+TEST_CASE("names that look like figures are drawn as they are", "[report]")
+{
+    // A word of the same letters that is no unit takes the same room.
+    const auto letters_in = [](const std::string& lamp, const std::string& flank) {
+        Study study = pictured_study();
+        study.lamps[LampId{0}].name = lamp;
+        study.surfaces[SurfaceId{1}].name = flank;
+        const Session session(study);
+        const Findings findings = findings_of(session);
+        const Figure eye = EyeView(study, session.scene(), findings.looks.front()).toward({}, {});
+        const Figure corner = pictures_of(session, findings, {}).vehicles.front().figure;
+        std::size_t letters = 0;
+        for (const Drawing& drawing : {eye.drawing, corner.drawing}) {
+            const std::string svg = svg_of(drawing);
+            for (std::size_t at = svg.find("<use "); at != std::string::npos;
+                 at = svg.find("<use ", at + 1))
+                ++letters;
+        }
+        return letters;
+    };
+    CHECK(letters_in("lamp 5 deg", "wall 7 deg") == letters_in("lamp 5 dge", "wall 7 dge"));
+}
+
 TEST_CASE("a check that looks in no direction has no picture", "[report]")
 {
     Study study = pictured_study();
