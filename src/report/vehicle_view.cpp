@@ -105,6 +105,7 @@ private:
 using Setting = std::string (*)(std::string);
 
 std::string as_it_is(std::string words) { return words; }
+std::string in_print(std::string words) { return typeset(words); }
 
 /// "nose takes 1594.1 mm2"
 std::string taken_words(const LampVerdict& verdict, const LampLook& look, Setting set)
@@ -219,7 +220,7 @@ Figure vehicle_view(const Session& session, const LampLook& look, const LampVerd
         frame, [&](std::size_t at) { return colours.of(bodies.samples[at]); },
         rims_of(bodies, std::vector<bool>(drawn.size()), workers), workers);
 
-    VehicleOverlay overlay = overlay_of(study, subject, verdict, typeset);
+    VehicleOverlay overlay = overlay_of(study, subject, verdict, in_print);
     overlay.labels =
         place_labels(bodies, free_of_subject(bodies, colours, rooms_taken(frame, overlay)),
                      names_of(drawn, look, study), vehicle_label_size, vehicle_pixels_a_point);
