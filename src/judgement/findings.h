@@ -37,6 +37,9 @@ struct LampLook {
     Obstacles obstacles = Obstacles::all;
     ReferenceAxis axis = ReferenceAxis::forward;
     LampFrame frame;              ///< vehicle frame
+    /// H of the lamp's own reference axis, counted from the axis that the row names: H and V of
+    /// everything else count from the lamp's own. 0 where the study gives none.
+    Angle axis_turned;
     std::string state;            ///< of load: where the ground is taken
     bool state_stands_in = false; ///< for the rule's own state, which the study does not give
     Point centre = Point::Zero(); ///< centre of reference, vehicle frame

@@ -35,6 +35,13 @@ std::string names_of(const Study& study, const std::vector<LampStanding>& lamps)
     return names;
 }
 
+Angle axis_turned(const Vehicle& vehicle, const Ground& ground, const LampLook& look)
+{
+    const LampFrame named =
+        lamp_frame(vehicle, ground, look.side, axis_of(vehicle, look.side, look.axis), look.axis);
+    return bearing_of(look.frame.forward, named).h;
+}
+
 } // namespace
 
 Direction reference_axis(const Study& study, const LampStanding& standing, ReferenceAxis axis)
@@ -65,6 +72,7 @@ LampLook new_look(const Study& study, const PreparedScene& scene,
     look.state_stands_in = !state.empty() && state != ground.state;
     look.frame = lamp_frame(study.vehicle, ground.ground, look.side,
                             reference_axis(study, first, axis), axis);
+    look.axis_turned = axis_turned(study.vehicle, ground.ground, look);
     look.centre_assumed = !lamp.centre;
     look.centre = !lamp.centre ? area_centroid(scene.lit_surface_of(first))
                   : first.twin ? study.vehicle.across_median()(*lamp.centre)

@@ -77,6 +77,7 @@ Json look_json(const LampLook& look)
                         {"obstacles", key_of(look.obstacles)},
                         {"axis", key_of(look.axis)},
                         {"frame", frame_json(look.frame)},
+                        {"axis_turned_deg", in_degrees(look.axis_turned)},
                         {"centre_mm", vector_json(look.centre)},
                         {"centre_assumed", look.centre_assumed},
                         {"state", look.state},

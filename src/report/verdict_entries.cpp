@@ -1,5 +1,6 @@
 #include "report/verdict_entries.h"
 
+#include "report/bearing_words.h"
 #include "report/blocker_words.h"
 #include "report/citation_words.h"
 #include "report/criterion_words.h"
@@ -79,6 +80,13 @@ void add_place(std::vector<Labelled>& entries, const LampVerdict& verdict)
         entries.push_back({"because", std::string(words_of(verdict.because))});
 }
 
+/// Less than this is how exactly axes are written.
+bool is_told(Angle turned)
+{
+    constexpr Angle least = degrees(0.05);
+    return turned > least || turned < Angle() - least;
+}
+
 } // namespace
 
 std::string lamp_words(const LampLook& look)
@@ -89,6 +97,9 @@ std::string lamp_words(const LampLook& look)
     words += look.state_stands_in ? ", for want of the rule's own state of load)" : ")";
     if (look.centre_assumed)
         words += ", assumed: the centroid of the lit face";
+    if (is_told(look.axis_turned))
+        words += "; H counts from its own axis, which points " +
+                 bearing_words({look.axis_turned, Angle()}, speech_of(look));
     if (look.surface_basis != SurfaceBasis::declared)
         words += "; its lit face is the " + std::string(words_of(look.surface_basis));
     if (look.twin_is_alike)

@@ -196,6 +196,16 @@ TEST_CASE("a union adds the areas of lamps of one axis, and only there", "[judge
     CHECK(check_study(asking(study, {row})).checks.front().outcome == Outcome::not_met);
 }
 
+TEST_CASE("a look tells how far the lamp's own axis is turned from the rule's", "[judgement]")
+{
+    // Drawn on the left, facing along +x, where left is +y: outboard of a left lamp.
+    Study study = lamp_alone(moved(plate(Point::Zero(), 40, 40), {0, 600, 0}));
+    const RuleRow row = area_row("ahead", rectangle(0, 0, 0, 0), 100);
+    CHECK(check_study(asking(study, {row})).looks[0].axis_turned == Angle());
+    study.lamps[LampId{0}].axis = Direction::along({1, 1, 0.2});
+    CHECK(in_degrees(check_study(asking(study, {row})).looks[0].axis_turned) == Approx(45));
+}
+
 TEST_CASE("lamps on both sides do not answer for each other", "[judgement]")
 {
     Study study = lamp_behind(moved(plate(Point::Zero(), 60, 40), {0, 600, 0}),
