@@ -1,6 +1,7 @@
 #include "report/answer_chapter.h"
 
 #include "report/answer_words.h"
+#include "report/caution_chapter.h"
 #include "report/look_words.h"
 #include "report/name_list.h"
 #include "report/numbers.h"
@@ -107,6 +108,7 @@ std::vector<Block> answer_chapter(const ReportContent& content)
                   tone_of(worst.outcome)});
     blocks.push_back(asked(content));
     blocks.push_back(answers(findings));
+    blocks.push_back(Paragraph{provenance_caution(findings)});
     blocks.push_back(Notice{std::string(caution)});
     if (const Figure* picture = first_picture(content))
         blocks.push_back(Figures{{*picture}});

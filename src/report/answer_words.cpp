@@ -42,7 +42,7 @@ std::string figures_sentence(const Findings& findings, const CheckFindings& chec
     const LampVerdict& verdict = check.deciding_verdict();
     const LampLook& look = findings.looks[verdict.look];
     if (has_areas(verdict))
-        return found_words(check.deciding_row(), verdict) + "; worst for " + label_of(look) +
+        return found_words(check.deciding_row(), verdict) + "; decided by " + label_of(look) +
                ", seen from " + bearing_words(look.toward[worst_at(verdict)], speech_of(look));
     if (!verdict.measured.empty())
         return label_of(look) + ", " + measured_words(verdict).front();

@@ -12,7 +12,7 @@ namespace glim {
 Tone tone_of(Outcome outcome);
 
 /// A check's answer in one sentence: "Not met: 784.2 mm2 in view where 1250 mm2 are needed, 465.8
-/// mm2 too little; worst for the indicator, seen from 45 deg inboard, 15 deg down."
+/// mm2 too little; decided by indicator, seen from 45 deg inboard, 15 deg down."
 std::string answer_sentence(const Findings& findings, const CheckFindings& check);
 
 /// Places in `findings.checks`, the check that is furthest from being met first: by outcome, then

@@ -12,7 +12,9 @@ constexpr std::string_view who_decides =
     "installation is accepted; this report is one of the papers on their desk.";
 constexpr std::string_view what_is_seen =
     "Areas are seen from infinity, along straight lines, through clear surfaces as if they were "
-    "air: refraction, reflection, colour and brightness are not looked at. An area is no candela.";
+    "air: refraction, reflection and colour are not looked at. An area is no candela. Light is "
+    "judged only where the study gives a photometric file, and what is left of it is an estimate "
+    "wherever part of the lamp is hidden.";
 constexpr std::string_view of_meshes =
     "Meshes stand for surfaces. The mesh error is an estimate from chord errors, and chord errors "
     "that the study does not give are estimates themselves.";
@@ -29,7 +31,8 @@ constexpr std::string_view of_the_vehicle =
     "Nothing is said of production tolerances, of a moving or loaded vehicle beyond the states of "
     "load named, of dirt or ice.";
 
-/// How many rows are not verified in the published text.
+} // namespace
+
 std::string provenance_caution(const Findings& findings)
 {
     std::size_t unverified = 0, rows = 0;
@@ -44,8 +47,6 @@ std::string provenance_caution(const Findings& findings)
            " rows were not read in the published text: look up each figure in the edition in force "
            "before anybody relies on it. The provenance of every row stands beside it.";
 }
-
-} // namespace
 
 std::vector<Block> caution_chapter(const ReportContent& content)
 {

@@ -112,9 +112,11 @@ std::string taken_words(const LampVerdict& verdict, const LampLook& look, Settin
 {
     if (verdict.blockers.empty())
         return {};
-    const Blocker& first = verdict.blockers.front();
-    return surface_label(first.surface, first.twin, look) + " takes " +
-           set(area_words(first.taken_at_worst()));
+    const Blocker& most = *std::max_element(
+        verdict.blockers.begin(), verdict.blockers.end(),
+        [](const Blocker& a, const Blocker& b) { return a.taken_at_worst() < b.taken_at_worst(); });
+    return surface_label(most.surface, most.twin, look) + " takes " +
+           set(area_words(most.taken_at_worst()));
 }
 
 std::string meets_words(const SightLine& line, const LampLook& look, const Study& study)

@@ -31,7 +31,7 @@ TEST_CASE("a report begins with the answer, the worst margin and where it is", "
     CHECK(
         holds(page(),
               "Not met: 700.2 mm\u00b2 in view where 1250 mm\u00b2 are needed, 549.8 mm\u00b2 too "
-              "little; worst for indicator, seen from 45\u00b0 inboard, level."));
+              "little; decided by indicator, seen from 45\u00b0 inboard, level."));
 }
 
 TEST_CASE("a report has every row that applies, and names those that do not", "[report]")
@@ -146,7 +146,7 @@ TEST_CASE("a report changes no name and no command, whatever signs they hold", "
     CHECK(holds(page, "<th scope=\"row\">lamp 5 deg, 8 mm2 .toml</th>"));
     CHECK(holds(page, "<dd>" + facts.command + " (in the study"));
     CHECK(holds(page, "Check: check 5 deg</h2>"));
-    CHECK(holds(page, "worst for indicator 8 mm2, seen from 45\u00b0 inboard"));
+    CHECK(holds(page, "decided by indicator 8 mm2, seen from 45\u00b0 inboard"));
     CHECK_FALSE(holds(page, "check 5\u00b0"));
 }
 
