@@ -48,7 +48,7 @@ struct TableCell {
 enum class ColumnKind {
     words,
     figures, ///< one below the other at their right ends; they break at no blank
-    code     ///< as it stands, in one line: directions in figures, digests
+    code ///< as it stands, in one line or, where it is long, in two: directions in figures, digests
 };
 
 struct TableColumn {

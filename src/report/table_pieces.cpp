@@ -6,6 +6,8 @@
 #include "report/text_chunks.h"
 
 #include <algorithm>
+#include <numeric>
+#include <stdexcept>
 
 namespace glim {
 
@@ -25,7 +27,7 @@ using Texts = std::vector<Text>;
 class TableMaker {
 public:
     TableMaker(const Table& table, const PageRoom& room)
-        : table_(table), room_(room), widths_(column_widths(needs(), room.width))
+        : table_(table), room_(room), widths_(widths())
     {
     }
 
@@ -72,36 +74,78 @@ private:
         double longest = 0;
         Text word = text;
         for (std::size_t at = 0; at < text.words.size();) {
-            const std::size_t end = std::min(text.words.find(' ', at), text.words.size());
+            const std::size_t end = end_of_word(text.words, at);
             word.words = text.words.substr(at, end - at);
             longest = std::max(longest, extent_of(word).width);
-            at = end + 1;
+            at = end < text.words.size() && text.words[end] == ' ' ? end + 1 : end;
         }
         return longest;
     }
 
-    /// `whole`: it breaks at no blank.
-    void widen(ColumnNeeds& needs, const Text& text, bool whole) const
+    /// Where a line may break next: at a blank, or behind a hyphen between letters.
+    static std::size_t end_of_word(const std::string& words, std::size_t at)
+    {
+        const auto is_letter = [](char c) {
+            return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        };
+        for (std::size_t i = at; i < words.size(); ++i) {
+            if (words[i] == ' ')
+                return i == at ? i + 1 : i;
+            if (words[i] == '-' && i > at && i + 1 < words.size() && is_letter(words[i - 1]) &&
+                is_letter(words[i + 1]))
+                return i + 1;
+        }
+        return words.size();
+    }
+
+    /// Whether code must stand in one line.
+    enum class Code { whole, in_two_lines };
+
+    /// Words break at blanks, figures never, and code only where it is long.
+    double least_of(const Text& text, ColumnKind kind, double line, Code code) const
+    {
+        switch (kind) {
+        case ColumnKind::words:
+            return std::min(longest_word(text), most_for_a_word * room_.width);
+        case ColumnKind::figures:
+            return line;
+        case ColumnKind::code:
+            return code == Code::in_two_lines && line > most_for_a_word * room_.width ? line / 2
+                                                                                      : line;
+        }
+        throw std::logic_error("a column of no kind");
+    }
+
+    void widen(ColumnNeeds& needs, const Text& text, ColumnKind kind, Code code) const
     {
         // A hair more than it takes, so that rounding does not break the line.
         constexpr double slack = 0.5;
         const double padding = 2 * side_padding + slack;
         const double line = extent_of(text).width;
-        const double word = std::min(longest_word(text), most_for_a_word * room_.width);
-        needs.least = std::max(needs.least, (whole ? line : word) + padding);
+        needs.least = std::max(needs.least, least_of(text, kind, line, code) + padding);
         needs.natural = std::max({needs.natural, needs.least, line + padding});
     }
 
-    std::vector<ColumnNeeds> needs() const
+    std::vector<ColumnNeeds> needs(Code code) const
     {
         std::vector<ColumnNeeds> all(table_.columns.size());
         for (std::size_t c = 0; c < all.size(); ++c) {
-            const bool whole = table_.columns[c].kind != ColumnKind::words;
-            widen(all[c], title_of(c), false);
+            widen(all[c], title_of(c), ColumnKind::words, code);
             for (const std::vector<TableCell>& row : table_.rows)
-                widen(all[c], text_of(row[c], c), whole);
+                widen(all[c], text_of(row[c], c), table_.columns[c].kind, code);
         }
         return all;
+    }
+
+    /// Long code breaks where words would have to otherwise.
+    std::vector<double> widths() const
+    {
+        const std::vector<ColumnNeeds> wanted = needs(Code::whole);
+        const double least =
+            std::accumulate(wanted.begin(), wanted.end(), 0.0,
+                            [](double sum, const ColumnNeeds& n) { return sum + n.least; });
+        return column_widths(least <= room_.width ? wanted : needs(Code::in_two_lines),
+                             room_.width);
     }
 
     Piece caption() const
