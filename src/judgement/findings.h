@@ -36,7 +36,7 @@ struct LampLook {
     bool twin_is_alike = false; ///< the scene is symmetric: this stands for the mirror image too
     Obstacles obstacles = Obstacles::all;
     ReferenceAxis axis = ReferenceAxis::forward;
-    LampFrame frame;              ///< vehicle frame
+    LampFrame frame; ///< vehicle frame
     /// H of the lamp's own reference axis, counted from the axis that the row names: H and V of
     /// everything else count from the lamp's own. 0 where the study gives none.
     Angle axis_turned;

@@ -99,9 +99,9 @@ struct OneLamp {
 };
 
 /// A closed choice: further criteria are further alternatives here.
-using Criterion = std::variant<LeastArea, NoObstacle, MostHidden, LeastIntensity, HeightLimits,
-                               ToOuterEdge, BetweenInnerEdges, GapToLamp, LevelAxis, OneLamp,
-                               MostIntensity, LightTable>;
+using Criterion =
+    std::variant<LeastArea, NoObstacle, MostHidden, LeastIntensity, HeightLimits, ToOuterEdge,
+                 BetweenInnerEdges, GapToLamp, LevelAxis, OneLamp, MostIntensity, LightTable>;
 
 /// Whether the criterion asks for a field of directions; the others ask where the lamp stands.
 bool asks_directions(const Criterion& criterion);

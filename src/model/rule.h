@@ -69,8 +69,8 @@ struct Relaxation {
     Citation citation;
 };
 
-/// Where a regulation asks for the light that a lamp gave at its approval: a rule or a row of another
-/// table. Whether the visible part of a lamp still meets it is the photometric proof.
+/// Where a regulation asks for the light that a lamp gave at its approval: a rule or a row of
+/// another table. Whether the visible part of a lamp still meets it is the photometric proof.
 struct ProofOfLight {
     std::string table;
     std::string rule;

@@ -54,7 +54,7 @@ Cells light(const LampVerdict& verdict)
                  cd(verdict.light->left), ""};
     }
     if (verdict.estimate)
-        cells[3] = !verdict.estimate->suffices  ? "unknown"
+        cells[3] = !verdict.estimate->suffices   ? "unknown"
                    : *verdict.estimate->suffices ? "would_suffice"
                                                  : "would_not_suffice";
     return cells;
