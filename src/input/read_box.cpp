@@ -4,24 +4,27 @@
 
 namespace glim {
 
-std::optional<Box> read_box(TableReader& table, std::string_view section)
+std::optional<Box> read_corners(TableReader& box, std::string_view section)
 {
-    std::optional<TableReader> box = table.table("box", "`box` of " + table.words());
-    if (!box)
-        return std::nullopt;
-    box->demand("least", "write least = [x, y, z], the corner with the least coordinates");
-    box->demand("most", "write most = [x, y, z], the corner with the greatest coordinates");
-    const std::optional<Vector> least = box->vector("least");
-    const std::optional<Vector> most = box->vector("most");
-    finish_section(*box, section);
+    box.demand("least", "write least = [x, y, z], the corner with the least coordinates");
+    box.demand("most", "write most = [x, y, z], the corner with the greatest coordinates");
+    const std::optional<Vector> least = box.vector("least");
+    const std::optional<Vector> most = box.vector("most");
+    finish_section(box, section);
     if (!least || !most)
         return std::nullopt;
     if ((least->array() > most->array()).any()) {
-        box->complain("least", "`least` exceeds `most` in " + box->words(),
-                      "write the lesser coordinate of each axis in `least`");
+        box.complain("least", "`least` exceeds `most` in " + box.words(),
+                     "write the lesser coordinate of each axis in `least`");
         return std::nullopt;
     }
     return Box{*least, *most};
+}
+
+std::optional<Box> read_box(TableReader& table, std::string_view section)
+{
+    std::optional<TableReader> box = table.table("box", "`box` of " + table.words());
+    return box ? read_corners(*box, section) : std::nullopt;
 }
 
 } // namespace glim

@@ -9,4 +9,7 @@ namespace glim {
 /// after a complaint. `section` is the table's in model/study_keys.h.
 std::optional<Box> read_box(TableReader& table, std::string_view section);
 
+/// The same of a table that is itself the two corners.
+std::optional<Box> read_corners(TableReader& box, std::string_view section);
+
 } // namespace glim

@@ -67,6 +67,7 @@ RuleTable parse_rule_table(std::string_view text, const std::string& file, const
     table.regulation = top.text("regulation").value_or("");
     table.edition = top.text("edition").value_or("");
     table.title = top.text("title").value_or("");
+    table.added_lamp = top.text("added_lamp").value_or("");
     top.demand("row", "add a [[row]] for each requirement");
     RuleIds ids;
     read_rows(top, ids, table);

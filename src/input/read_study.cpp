@@ -4,7 +4,9 @@
 #include "input/plausibility.h"
 #include "input/read_chord.h"
 #include "input/rest_surfaces.h"
+#include "input/study_added_lamp.h"
 #include "input/study_checks.h"
+#include "input/study_moved_lamp.h"
 #include "input/study_overlay.h"
 #include "input/study_section.h"
 #include "input/study_vehicle.h"
@@ -86,6 +88,9 @@ void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraf
     for (SurfaceDraft& draft : drafts) {
         for (const std::uint32_t lamp : lamp_names.find(draft.clear_for, complaints))
             draft.surface.clear_for.push_back(LampId{lamp});
+        if (draft.moves_with)
+            if (const auto lamp = lamp_names.find(*draft.moves_with, complaints))
+                draft.surface.moves_with = LampId{*lamp};
         draft.surface.chord = chord_of(draft.surface.mesh, chord_given(draft, meshes));
         study.surfaces.add(std::move(draft.surface));
     }
@@ -205,6 +210,8 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     if (without_checks == WithoutChecks::refused)
         demand_checks(top);
     read_checks(top, vehicle, lamp_names, study);
+    study.add_lamp = read_add_lamp(top, study);
+    study.move_lamp = read_move_lamp(top, study);
     keep_tables(study);
     study.sampling = read_sampling(top);
     finish_section(top, "");

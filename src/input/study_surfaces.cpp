@@ -91,6 +91,8 @@ std::vector<SurfaceDraft> read_surfaces(TableReader& study, const std::optional<
         read_mirror(table, draft, half_model);
         draft.clear_for = table.texts("clear_for");
         draft.chord = read_chord(table);
+        if (const std::optional<std::string> lamp = table.text("moves_with"))
+            draft.moves_with = Reference{*lamp, table.place_of("moves_with")};
         finish_section(table, "surface");
         drafts.push_back(std::move(draft));
     }

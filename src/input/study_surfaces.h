@@ -22,6 +22,7 @@ struct SurfaceDraft {
     Orient orient = Orient::unsaid;
     Place orient_place; ///< where a word about `orient` stands or would stand
     std::vector<Reference> clear_for;
+    std::optional<Reference> moves_with;
     std::optional<Length> chord;       ///< else the mesh's, else estimated
     std::vector<std::uint32_t> facets; ///< of that mesh; empty after a complaint
 };

@@ -120,6 +120,8 @@ struct RuleTable {
     std::string regulation;
     std::string edition; ///< series, date or state of the text; may be empty
     std::string title;   ///< what it holds, for people; may be empty
+    /// What a lamp has to be that is added to those of a vehicle; may be empty.
+    std::string added_lamp = {};
     std::vector<RuleRow> rows;
     std::vector<Rule> rules;
     SourceFile source = {}; ///< where its text was read

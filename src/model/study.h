@@ -1,8 +1,10 @@
 #pragma once
 
 #include "geometry/mesh_health.h"
+#include "model/add_lamp_task.h"
 #include "model/complaint.h"
 #include "model/lamp_light.h"
+#include "model/move_lamp_task.h"
 #include "model/rule.h"
 #include "model/vehicle.h"
 
@@ -71,6 +73,8 @@ struct Study {
     std::vector<RuleTable> tables;
     std::vector<Check> checks;
     Sampling sampling;
+    std::optional<AddLampTask> add_lamp;   ///< where the study asks for it
+    std::optional<MoveLampTask> move_lamp; ///< likewise
     std::vector<Warning> warnings;
     /// Everything that was read for it, itself first; each once.
     std::vector<SourceFile> files;

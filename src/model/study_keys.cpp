@@ -19,6 +19,8 @@ constexpr std::array keys = {
     StudyKey{"", "lamp", "", "required", "the lamps, one table for each function"},
     StudyKey{"", "check", "", "required", "the questions, one table each"},
     StudyKey{"", "sampling", "", "as below", "how finely to look"},
+    StudyKey{"", "add_lamp", "", "none", "where a further lamp may go: for `add-lamp`"},
+    StudyKey{"", "move_lamp", "", "none", "how far a lamp may be moved: for `move-lamp`"},
 
     StudyKey{"vehicle", "category", "", "none", "M1, N1 and so on, or a US class"},
     StudyKey{"vehicle", "market", "", "none", "where the vehicle is to be sold"},
@@ -81,6 +83,8 @@ constexpr std::array keys = {
     StudyKey{"surface", "clear_for", "", "none", "lamps that this surface never blocks"},
     StudyKey{"surface", "chord", "mm", "that of its mesh, else estimated from its facets",
              "how far its facets may lie from the surface that they stand for"},
+    StudyKey{"surface", "moves_with", "", "none",
+             "the lamp whose unit it is part of: it moves with it"},
 
     StudyKey{"surface.select", "object", "", "any",
              "pattern, or list of patterns, of object names"},
@@ -184,6 +188,39 @@ constexpr std::array keys = {
     StudyKey{"sampling", "finest", "deg", "0.1",
              "how near the places are brought where the outcome changes, and how finely to look "
              "between directions"},
+
+    StudyKey{"add_lamp", "carriers", "", "this or boxes", "surfaces that may carry the lamp"},
+    StudyKey{"add_lamp", "boxes", "mm", "everywhere",
+             "boxes, { least, most } each; the lamp may go where one of them holds a facet's "
+             "centroid"},
+    StudyKey{"add_lamp", "lamp", "", "the first that the checks ask",
+             "the lamp that it is to help; the harness is measured to it"},
+    StudyKey{"add_lamp", "function", "", "that of the lamp it helps", "what it signals"},
+    StudyKey{"add_lamp", "checks", "", "all", "the checks that are to be met"},
+    StudyKey{"add_lamp", "proportion", "", "round",
+             "of its lens, as seen against its face: width to height, such as 2, or \"round\""},
+    StudyKey{"add_lamp", "largest", "mm", "200", "its lens is nowhere wider than this"},
+    StudyKey{"add_lamp", "rank", "", "least-area",
+             "what comes first: \"least-area\", \"near-lamp\", \"far-from-nose\" or "
+             "\"least-visible-change\""},
+    StudyKey{"add_lamp", "places", "", "3", "how many places apart from each other to work out"},
+    StudyKey{"add_lamp.boxes", "least", "mm", "required",
+             "the corner with the least coordinates, [x, y, z] of the vehicle"},
+    StudyKey{"add_lamp.boxes", "most", "mm", "required",
+             "the corner with the greatest coordinates"},
+
+    StudyKey{"move_lamp", "lamp", "", "the first that the checks ask", "the lamp that may move"},
+    StudyKey{"move_lamp", "checks", "", "all", "the checks that are to be met"},
+    StudyKey{"move_lamp", "forward", "mm", "[-50, 50]",
+             "how far it may go rearward (below 0) and forward; [0, 0]: not at all"},
+    StudyKey{"move_lamp", "outboard", "mm", "[-50, 50]", "likewise inboard (below 0) and outboard"},
+    StudyKey{"move_lamp", "up", "mm", "[-50, 50]", "likewise down (below 0) and up"},
+    StudyKey{"move_lamp", "turn", "deg", "[-10, 10]",
+             "how far it may turn about the vertical, to look more inboard (below 0) or outboard"},
+    StudyKey{"move_lamp", "tilt", "deg", "[-5, 5]",
+             "how far it may tilt, to look more down (below 0) or up"},
+    StudyKey{"move_lamp", "map", "", "[\"forward\", \"outboard\"]",
+             "two of these five, across and up, for the map of what passes"},
 };
 
 /// Stands for [ground.curb] and [ground.design] too: the three hold the same keys.

@@ -41,6 +41,8 @@ struct Surface {
     /// Given for the trimmed part of an emitting surface, which one lamp shines from: the whole
     /// surface stands in the way, and this part, being in the same place, does not.
     std::optional<SurfaceId> lit_part_of = {};
+    /// A part of this lamp's unit, such as its bezel: it moves where the lamp is moved.
+    std::optional<LampId> moves_with = {};
 
     /// Whether it stands in the way at all; some lamps may be spared by `clear_for`.
     bool blocks() const { return !lit_part_of && role != Role::clear && role != Role::ignored; }

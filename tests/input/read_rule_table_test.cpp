@@ -11,6 +11,7 @@ namespace {
 const std::string table_text = R"(format = 1
 regulation = "our own"
 edition = "first"
+added_lamp = "of the same type"
 
 [[row]]
 id = "wide"
@@ -56,6 +57,7 @@ TEST_CASE("a requirement table is read as it is written", "[input]")
     const RuleTable table = parsed(table_text);
     CHECK(table.name == "own");
     CHECK(table.edition == "first");
+    CHECK(table.added_lamp == "of the same type");
     REQUIRE(table.row("wide"));
     const RuleRow& row = *table.row("wide");
     CHECK(row.title == "wide");
