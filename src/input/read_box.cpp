@@ -27,4 +27,14 @@ std::optional<Box> read_box(TableReader& table, std::string_view section)
     return box ? read_corners(*box, section) : std::nullopt;
 }
 
+std::vector<Box> read_boxes(TableReader& table, std::string_view key, std::string_view section)
+{
+    std::vector<Box> boxes;
+    const std::string words = "a box in `" + std::string(key) + "` of " + table.words();
+    for (TableReader& corners : table.tables(key, words))
+        if (const std::optional<Box> box = read_corners(corners, section))
+            boxes.push_back(*box);
+    return boxes;
+}
+
 } // namespace glim

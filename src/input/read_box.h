@@ -12,4 +12,7 @@ std::optional<Box> read_box(TableReader& table, std::string_view section);
 /// The same of a table that is itself the two corners.
 std::optional<Box> read_corners(TableReader& box, std::string_view section);
 
+/// The same of a list of boxes under any key; those that are in order.
+std::vector<Box> read_boxes(TableReader& table, std::string_view key, std::string_view section);
+
 } // namespace glim

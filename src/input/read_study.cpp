@@ -8,6 +8,7 @@
 #include "input/study_checks.h"
 #include "input/study_moved_lamp.h"
 #include "input/study_overlay.h"
+#include "input/study_relief.h"
 #include "input/study_section.h"
 #include "input/study_vehicle.h"
 #include "input/take_facets.h"
@@ -177,6 +178,7 @@ void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBo
         take_facets(surfaces, meshes, *vehicle, complaints);
         orient_lit_faces(surfaces, lamps, *vehicle, complaints);
         check_lamp_sides(surfaces, lamps, *vehicle, complaints);
+        check_pushes(surfaces, complaints);
     }
     for (const MeshDraft& mesh : meshes)
         study.meshes.push_back(mesh.source);
@@ -214,6 +216,7 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     study.move_lamp = read_move_lamp(top, study);
     keep_tables(study);
     study.sampling = read_sampling(top);
+    study.relief = read_relief(top, study.checks);
     finish_section(top, "");
 
     complaints.sort_by_place();

@@ -1,6 +1,7 @@
 #include "input/study_surfaces.h"
 
 #include "input/read_chord.h"
+#include "input/read_reshape.h"
 #include "input/read_selection.h"
 #include "input/rest_surfaces.h"
 #include "input/study_section.h"
@@ -93,6 +94,8 @@ std::vector<SurfaceDraft> read_surfaces(TableReader& study, const std::optional<
         draft.chord = read_chord(table);
         if (const std::optional<std::string> lamp = table.text("moves_with"))
             draft.moves_with = Reference{*lamp, table.place_of("moves_with")};
+        draft.push_place = table.place_of("push");
+        draft.surface.reshape = read_reshape(table, draft.surface.role);
         finish_section(table, "surface");
         drafts.push_back(std::move(draft));
     }

@@ -21,6 +21,7 @@ struct SurfaceDraft {
     Selection selection;
     Orient orient = Orient::unsaid;
     Place orient_place; ///< where a word about `orient` stands or would stand
+    Place push_place;   ///< likewise about `push`
     std::vector<Reference> clear_for;
     std::optional<Reference> moves_with;
     std::optional<Length> chord;       ///< else the mesh's, else estimated

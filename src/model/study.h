@@ -5,6 +5,7 @@
 #include "model/complaint.h"
 #include "model/lamp_light.h"
 #include "model/move_lamp_task.h"
+#include "model/relief_wish.h"
 #include "model/rule.h"
 #include "model/vehicle.h"
 
@@ -75,6 +76,7 @@ struct Study {
     Sampling sampling;
     std::optional<AddLampTask> add_lamp;   ///< where the study asks for it
     std::optional<MoveLampTask> move_lamp; ///< likewise
+    ReliefWish relief = {};
     std::vector<Warning> warnings;
     /// Everything that was read for it, itself first; each once.
     std::vector<SourceFile> files;

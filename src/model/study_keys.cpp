@@ -21,6 +21,7 @@ constexpr std::array keys = {
     StudyKey{"", "sampling", "", "as below", "how finely to look"},
     StudyKey{"", "add_lamp", "", "none", "where a further lamp may go: for `add-lamp`"},
     StudyKey{"", "move_lamp", "", "none", "how far a lamp may be moved: for `move-lamp`"},
+    StudyKey{"", "relief", "", "as below", "what a relief of reshapeable surfaces has to keep to"},
 
     StudyKey{"vehicle", "category", "", "none", "M1, N1 and so on, or a US class"},
     StudyKey{"vehicle", "market", "", "none", "where the vehicle is to be sold"},
@@ -85,6 +86,20 @@ constexpr std::array keys = {
              "how far its facets may lie from the surface that they stand for"},
     StudyKey{"surface", "moves_with", "", "none",
              "the lamp whose unit it is part of: it moves with it"},
+
+    StudyKey{"surface", "reshapeable", "", "false",
+             "true for a surface that may be pushed in, so that a lamp is seen over it"},
+    StudyKey{"surface", "push", "", "against the mean of its facets' normals",
+             "which way it is pushed in, [x, y, z] of the vehicle, of any length"},
+    StudyKey{
+        "surface", "fixed_edges", "", "none",
+        "which of its edges stay where they are: \"all\", \"none\" or a list of boxes in which "
+        "they stay"},
+
+    StudyKey{"surface.fixed_edges", "least", "mm", "required",
+             "the corner of the box with the least coordinates, [x, y, z] of the vehicle"},
+    StudyKey{"surface.fixed_edges", "most", "mm", "required",
+             "the corner with the greatest coordinates"},
 
     StudyKey{"surface.select", "object", "", "any",
              "pattern, or list of patterns, of object names"},
@@ -221,6 +236,23 @@ constexpr std::array keys = {
              "how far it may tilt, to look more down (below 0) or up"},
     StudyKey{"move_lamp", "map", "", "[\"forward\", \"outboard\"]",
              "two of these five, across and up, for the map of what passes"},
+    StudyKey{"relief", "checks", "", "all", "the names of the checks that have to be met"},
+    StudyKey{"relief", "max_depth", "mm", "as deep as it takes",
+             "no point is pushed further than this"},
+    StudyKey{"relief", "steepest", "deg", "30",
+             "the steepest slope of the relief against the surface as it was"},
+    StudyKey{"relief", "blend", "mm", "10",
+             "the radius with which the rim of the relief runs out into the surface"},
+    StudyKey{"relief", "spare_area", "mm2", "0",
+             "so much more than the rule asks for has to be seen"},
+    StudyKey{"relief", "spare", "mm", "0",
+             "so far below the lines of sight the reshaped surface has to stay"},
+    StudyKey{"relief", "untouched", "", "none",
+             "boxes in which nothing moves: mounting points, the number plate"},
+    StudyKey{"relief.untouched", "least", "mm", "required",
+             "the corner of the box with the least coordinates, [x, y, z] of the vehicle"},
+    StudyKey{"relief.untouched", "most", "mm", "required",
+             "the corner with the greatest coordinates"},
 };
 
 /// Stands for [ground.curb] and [ground.design] too: the three hold the same keys.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "geometry/direction.h"
 #include "geometry/slot.h"
 #include "geometry/triangle_mesh.h"
 
@@ -31,6 +32,15 @@ struct Chord {
     bool estimated = true; ///< from the facets themselves; else as the study gives it
 };
 
+/// How a surface may be pushed in, so that a lamp behind it is seen over it.
+struct Reshape {
+    /// Which way, vehicle frame; else against the mean of its facets' normals. Its twin goes the
+    /// mirrored way.
+    std::optional<Direction> push = {};
+    bool all_edges_fixed = false;         ///< its rim stays where it is
+    std::vector<Box> edges_fixed_in = {}; ///< else the rim stays inside these, vehicle frame
+};
+
 struct Surface {
     std::string name;
     Role role = Role::opaque;
@@ -43,6 +53,7 @@ struct Surface {
     std::optional<SurfaceId> lit_part_of = {};
     /// A part of this lamp's unit, such as its bezel: it moves where the lamp is moved.
     std::optional<LampId> moves_with = {};
+    std::optional<Reshape> reshape = {}; ///< given for a surface that may be reshaped
 
     /// Whether it stands in the way at all; some lamps may be spared by `clear_for`.
     bool blocks() const { return !lit_part_of && role != Role::clear && role != Role::ignored; }

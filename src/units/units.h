@@ -8,6 +8,7 @@ namespace glim {
 using Angle = Quantity<struct AngleKind>;
 using Length = Quantity<struct LengthKind>;
 using Area = Quantity<struct AreaKind>;
+using Volume = Quantity<struct VolumeKind>;
 using SolidAngle = Quantity<struct SolidAngleKind>;
 using Intensity = Quantity<struct IntensityKind>;
 using LuminousFlux = Quantity<struct LuminousFluxKind>;
@@ -20,6 +21,9 @@ constexpr double in_mm(Length l) { return l.count(); }
 
 constexpr Area square_millimetres(double count) { return Area::of(count); }
 constexpr double in_mm2(Area a) { return a.count(); }
+
+constexpr Volume cubic_millimetres(double count) { return Volume::of(count); }
+constexpr double in_mm3(Volume v) { return v.count(); }
 
 constexpr SolidAngle steradians(double count) { return SolidAngle::of(count); }
 constexpr double in_steradians(SolidAngle s) { return s.count(); }
