@@ -1,6 +1,6 @@
 #include "app/canonical_command.h"
 
-#include "report/numbers.h"
+#include "words/numbers.h"
 
 #include <algorithm>
 #include <string_view>

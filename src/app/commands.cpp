@@ -17,12 +17,12 @@
 #include "report/rule_json.h"
 #include "report/starter_study.h"
 #include "report/summary.h"
-#include "report/table_words.h"
-#include "report/text_block.h"
-#include "report/warning_words.h"
 #include "report/write_light.h"
 #include "report/write_report.h"
 #include "report/write_results.h"
+#include "words/table_words.h"
+#include "words/text_block.h"
+#include "words/warning_words.h"
 
 namespace glim {
 

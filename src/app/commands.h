@@ -2,7 +2,7 @@
 
 #include "app/exit_code.h"
 #include "app/requests.h"
-#include "report/text_block.h"
+#include "words/text_block.h"
 
 #include <stop_token>
 #include <string>

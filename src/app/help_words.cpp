@@ -1,7 +1,7 @@
 #include "app/help_words.h"
 
 #include "model/rule.h"
-#include "report/text_block.h"
+#include "words/text_block.h"
 
 #include <vector>
 

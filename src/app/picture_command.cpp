@@ -1,14 +1,14 @@
 #include "app/commands.h"
 #include "app/request_of.h"
+#include "drawing/eye_view.h"
 #include "input/read_study.h"
 #include "judgement/new_look.h"
 #include "machine/whole_file.h"
 #include "model/nearest_word.h"
 #include "model/usual_axis.h"
-#include "report/eye_view.h"
 #include "report/file_names.h"
-#include "report/numbers.h"
-#include "report/warning_words.h"
+#include "words/numbers.h"
+#include "words/warning_words.h"
 
 #include <array>
 #include <fstream>

@@ -2,12 +2,12 @@
 
 #include "report/answer_words.h"
 #include "report/caution_chapter.h"
-#include "report/look_words.h"
-#include "report/name_list.h"
-#include "report/numbers.h"
-#include "report/row_words.h"
-#include "report/run_words.h"
 #include "report/views_section.h"
+#include "words/look_words.h"
+#include "words/name_list.h"
+#include "words/numbers.h"
+#include "words/row_words.h"
+#include "words/run_words.h"
 
 #include <algorithm>
 

@@ -1,12 +1,12 @@
 #include "report/answer_words.h"
 
 #include "judgement/rank.h"
-#include "report/capitalised.h"
-#include "report/lamp_light_words.h"
-#include "report/light_words.h"
-#include "report/look_words.h"
-#include "report/numbers.h"
-#include "report/verdict_words.h"
+#include "words/capitalised.h"
+#include "words/lamp_light_words.h"
+#include "words/light_words.h"
+#include "words/look_words.h"
+#include "words/numbers.h"
+#include "words/verdict_words.h"
 
 #include <algorithm>
 #include <numeric>

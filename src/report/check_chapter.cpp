@@ -1,10 +1,10 @@
 #include "report/check_chapter.h"
 
 #include "report/answer_words.h"
-#include "report/check_words.h"
 #include "report/lamp_section.h"
 #include "report/rows_table.h"
 #include "report/views_section.h"
+#include "words/check_words.h"
 
 namespace glim {
 

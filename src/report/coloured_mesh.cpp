@@ -1,8 +1,8 @@
 #include "report/coloured_mesh.h"
 
-#include "report/colour_ramp.h"
+#include "drawing/colour_ramp.h"
 #include "report/file_names.h"
-#include "report/numbers.h"
+#include "words/numbers.h"
 
 #include <bit>
 #include <cmath>

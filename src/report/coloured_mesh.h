@@ -1,6 +1,6 @@
 #pragma once
 
-#include "report/blocking_mesh.h"
+#include "drawing/blocking_mesh.h"
 
 #include <string>
 

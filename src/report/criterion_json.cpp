@@ -1,7 +1,7 @@
 #include "report/criterion_json.h"
 
-#include "report/keys.h"
 #include "report/rule_json.h"
+#include "words/keys.h"
 
 namespace glim {
 

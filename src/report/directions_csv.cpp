@@ -1,8 +1,8 @@
 #include "report/directions_csv.h"
 
 #include "report/csv.h"
-#include "report/look_words.h"
-#include "report/numbers.h"
+#include "words/look_words.h"
+#include "words/numbers.h"
 
 #include <algorithm>
 #include <map>

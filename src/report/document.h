@@ -1,6 +1,6 @@
 #pragma once
 
-#include "report/figure.h"
+#include "drawing/figure.h"
 
 #include <string>
 #include <variant>

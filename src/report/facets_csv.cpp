@@ -1,9 +1,9 @@
 #include "report/facets_csv.h"
 
 #include "report/csv.h"
-#include "report/keys.h"
-#include "report/look_words.h"
-#include "report/numbers.h"
+#include "words/keys.h"
+#include "words/look_words.h"
+#include "words/numbers.h"
 
 namespace glim {
 

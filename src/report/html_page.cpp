@@ -2,7 +2,7 @@
 
 #include "report/html_style.h"
 #include "report/html_text.h"
-#include "report/numbers.h"
+#include "words/numbers.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #include "report/html_text.h"
 
-#include "report/utf8.h"
+#include "words/utf8.h"
 
 #include <algorithm>
 #include <cstdint>

@@ -1,11 +1,11 @@
 #include "report/identity_chapter.h"
 
-#include "report/health_words.h"
-#include "report/keys.h"
-#include "report/look_words.h"
-#include "report/numbers.h"
-#include "report/run_words.h"
-#include "report/verdict_entries.h"
+#include "words/health_words.h"
+#include "words/keys.h"
+#include "words/look_words.h"
+#include "words/numbers.h"
+#include "words/run_words.h"
+#include "words/verdict_entries.h"
 
 #include <algorithm>
 #include <set>

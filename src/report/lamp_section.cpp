@@ -1,9 +1,9 @@
 #include "report/lamp_section.h"
 
-#include "report/blocker_words.h"
-#include "report/look_words.h"
-#include "report/numbers.h"
-#include "report/verdict_entries.h"
+#include "words/blocker_words.h"
+#include "words/look_words.h"
+#include "words/numbers.h"
+#include "words/verdict_entries.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "report/light_json.h"
 
-#include "report/keys.h"
+#include "words/keys.h"
 
 namespace glim {
 

@@ -1,8 +1,8 @@
 #include "report/look_json.h"
 
-#include "report/keys.h"
 #include "report/light_json.h"
-#include "report/look_words.h"
+#include "words/keys.h"
+#include "words/look_words.h"
 
 namespace glim {
 

@@ -3,8 +3,8 @@
 #include "geometry/chord_error.h"
 #include "geometry/likely_unit.h"
 #include "report/health_json.h"
-#include "report/health_words.h"
-#include "report/numbers.h"
+#include "words/health_words.h"
+#include "words/numbers.h"
 
 namespace glim {
 

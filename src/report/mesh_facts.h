@@ -3,7 +3,7 @@
 #include "geometry/mesh_health.h"
 #include "model/mesh_file.h"
 #include "report/json.h"
-#include "report/text_block.h"
+#include "words/text_block.h"
 
 #include <string>
 #include <vector>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "report/colour.h"
+#include "drawing/colour.h"
 #include "report/document.h"
 
 #include <string>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "report/canvas.h"
+#include "drawing/canvas.h"
 
 #include <functional>
 #include <memory>

@@ -2,8 +2,8 @@
 
 #include "report/page_colours.h"
 #include "report/table_pieces.h"
-#include "report/text_block.h"
 #include "report/text_chunks.h"
+#include "words/text_block.h"
 
 #include <algorithm>
 #include <utility>

@@ -2,7 +2,7 @@
 
 #include "report/page_colours.h"
 #include "report/page_pieces.h"
-#include "report/text_block.h"
+#include "words/text_block.h"
 
 #include <algorithm>
 

@@ -3,7 +3,7 @@
 #include "model/mounting.h"
 #include "model/photometry.h"
 #include "report/json.h"
-#include "report/text_block.h"
+#include "words/text_block.h"
 
 #include <string>
 

@@ -1,7 +1,7 @@
-#include "report/intensity_profile.h"
-#include "report/light_words.h"
-#include "report/numbers.h"
 #include "report/photometry_facts.h"
+#include "words/intensity_profile.h"
+#include "words/light_words.h"
+#include "words/numbers.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 #include "report/report_figures.h"
 
+#include "drawing/charts.h"
 #include "judgement/blocking_map.h"
-#include "report/charts.h"
 
 namespace glim {
 

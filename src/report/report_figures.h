@@ -1,8 +1,8 @@
 #pragma once
 
+#include "drawing/charted_lamps.h"
+#include "drawing/pictures.h"
 #include "judgement/session.h"
-#include "report/charted_lamps.h"
-#include "report/pictures.h"
 
 #include <vector>
 

@@ -2,9 +2,9 @@
 
 #include "model/rule.h"
 #include "report/health_json.h"
-#include "report/keys.h"
 #include "report/look_json.h"
 #include "report/verdict_json.h"
+#include "words/keys.h"
 
 #include <algorithm>
 

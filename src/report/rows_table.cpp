@@ -1,10 +1,10 @@
 #include "report/rows_table.h"
 
 #include "report/answer_words.h"
-#include "report/keys.h"
-#include "report/look_words.h"
-#include "report/name_list.h"
-#include "report/row_words.h"
+#include "words/keys.h"
+#include "words/look_words.h"
+#include "words/name_list.h"
+#include "words/row_words.h"
 
 #include <algorithm>
 #include <utility>

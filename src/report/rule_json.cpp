@@ -1,7 +1,7 @@
 #include "report/rule_json.h"
 
 #include "report/criterion_json.h"
-#include "report/keys.h"
+#include "words/keys.h"
 
 namespace glim {
 

@@ -1,9 +1,9 @@
 #include "report/summary.h"
 
 #include "model/rule.h"
-#include "report/check_words.h"
-#include "report/run_words.h"
-#include "report/warning_words.h"
+#include "words/check_words.h"
+#include "words/run_words.h"
+#include "words/warning_words.h"
 
 namespace glim {
 

@@ -2,7 +2,7 @@
 
 #include "judgement/findings.h"
 #include "report/run_facts.h"
-#include "report/text_block.h"
+#include "words/text_block.h"
 
 #include <string>
 

@@ -1,6 +1,6 @@
 #include "report/typeset_document.h"
 
-#include "report/chart_words.h"
+#include "words/chart_words.h"
 
 #include <utility>
 

@@ -1,10 +1,10 @@
 #include "report/verdict_json.h"
 
 #include "report/blocker_json.h"
-#include "report/keys.h"
 #include "report/light_json.h"
-#include "report/look_words.h"
 #include "report/rule_json.h"
+#include "words/keys.h"
+#include "words/look_words.h"
 
 namespace glim {
 

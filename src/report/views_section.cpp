@@ -1,7 +1,7 @@
 #include "report/views_section.h"
 
 #include "report/answer_words.h"
-#include "report/name_list.h"
+#include "words/name_list.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #include "report/write_ies.h"
 
-#include "report/numbers.h"
+#include "words/numbers.h"
 
 #include <cassert>
 

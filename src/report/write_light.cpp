@@ -2,10 +2,10 @@
 
 #include "judgement/obstructed_light.h"
 #include "report/file_names.h"
-#include "report/keys.h"
-#include "report/lamp_light_words.h"
-#include "report/look_words.h"
 #include "report/write_ies.h"
+#include "words/keys.h"
+#include "words/lamp_light_words.h"
+#include "words/look_words.h"
 
 #include <algorithm>
 

@@ -13,15 +13,16 @@ struct Room {
 
 // DEVELOPERS.md tells what each room is for.
 const std::vector<Room> rooms = {
-    {"app", 8},        {"desk", 7},  {"report", 6},   {"remedy", 5}, {"judgement", 4}, {"input", 3},
-    {"visibility", 3}, {"model", 2}, {"geometry", 1}, {"units", 0},  {"machine", 0},
+    {"app", 10},     {"desk", 9},      {"report", 8},  {"drawing", 7},    {"words", 6},
+    {"remedy", 5},   {"judgement", 4}, {"input", 3},   {"visibility", 3}, {"model", 2},
+    {"geometry", 1}, {"units", 0},     {"machine", 0},
 };
 
 const std::vector<Door> doors = {
     {"Eigen",
      {"Eigen/"},
-     {"geometry/", "model/", "input/", "visibility/", "judgement/", "remedy/", "report/", "desk/",
-      "app/"}},
+     {"geometry/", "model/", "input/", "visibility/", "judgement/", "remedy/", "words/", "drawing/",
+      "report/", "desk/", "app/"}},
     {"Embree", {"embree3/", "embree4/"}, {"visibility/ray_caster"}},
     {"Clipper", {"polyclipping/", "clipper"}, {"geometry/polygons"}},
     {"OpenMesh", {"OpenMesh/"}, {"input/read_mesh_openmesh", "remedy/refine_surface"}},
@@ -30,7 +31,7 @@ const std::vector<Door> doors = {
     {"Nettle", {"nettle/"}, {"input/file_digest"}},
     {"libpng", {"png", "libpng"}, {"input/grey_map"}},
     {"nlohmann-json", {"nlohmann/"}, {"report/json"}},
-    {"Cairo and Pango", {"cairo", "pango"}, {"report/canvas"}},
+    {"Cairo and Pango", {"cairo", "pango"}, {"drawing/canvas"}},
     {"cpp-httplib", {"httplib"}, {"desk/server"}},
     {"CLI11", {"CLI/"}, {"app/command_line"}},
     {"POSIX and the processor",

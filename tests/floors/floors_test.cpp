@@ -112,7 +112,7 @@ TEST_CASE("every door opens for its own files and for no others", "[floors]")
         {"toml++/toml.h", "input/toml_table.cpp"},
         {"png.h", "input/grey_map.cpp"},
         {"nlohmann/json.hpp", "report/json.cpp"},
-        {"pango/pangocairo.h", "report/canvas.cpp"},
+        {"pango/pangocairo.h", "drawing/canvas.cpp"},
         {"httplib.h", "desk/server.cpp"},
         {"CLI/CLI.hpp", "app/command_line.cpp"},
     }));

@@ -1,6 +1,6 @@
 #include "report/coloured_mesh.h"
 
-#include "report/made_findings.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,5 +1,5 @@
 #include "report/directions_csv.h"
-#include "report/made_findings.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

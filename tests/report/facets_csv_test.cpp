@@ -1,6 +1,6 @@
 #include "report/facets_csv.h"
 
-#include "report/made_findings.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

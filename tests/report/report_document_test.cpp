@@ -1,7 +1,7 @@
 #include "report/report_document.h"
 
 #include "report/html_page.h"
-#include "report/made_findings.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

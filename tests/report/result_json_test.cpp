@@ -1,6 +1,6 @@
 #include "machine/temporary_folder.h"
-#include "report/made_findings.h"
 #include "report/result_json.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>

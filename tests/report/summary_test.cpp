@@ -1,5 +1,5 @@
-#include "report/made_findings.h"
 #include "report/summary.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

@@ -3,7 +3,7 @@
 #include "machine/file_size_limit.h"
 #include "machine/stop.h"
 #include "machine/temporary_folder.h"
-#include "report/made_findings.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

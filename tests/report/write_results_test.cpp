@@ -3,8 +3,8 @@
 #include "machine/temporary_folder.h"
 #include "report/directions_csv.h"
 #include "report/facets_csv.h"
-#include "report/made_findings.h"
 #include "report/summary.h"
+#include "specimens/made_findings.h"
 
 #include <catch2/catch.hpp>
 

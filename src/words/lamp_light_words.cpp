@@ -1,0 +1,124 @@
+#include "words/lamp_light_words.h"
+
+#include "judgement/light_figures.h"
+#include "model/nearest_word.h"
+#include "words/keys.h"
+#include "words/light_words.h"
+#include "words/look_words.h"
+#include "words/numbers.h"
+
+namespace glim {
+
+namespace {
+
+/// So small a share hidden is the rounding of an area that touches.
+constexpr double least_share_told = 1e-4;
+
+constexpr std::string_view why_they_differ =
+    "rows of area count every part of the lens, however bright it is in that direction; rows of "
+    "light count what the optics send there. So a small bright face can pass by light and fail by "
+    "area, and a large dim one the other way round";
+
+bool asks_for_most(const RuleRow& row)
+{
+    return std::holds_alternative<MostIntensity>(row.criterion);
+}
+
+std::string multiplier_words(const Multiplier& m)
+{
+    if (m.least == 1 && m.most == 1)
+        return "";
+    const std::string least = "x " + rounded(m.least, 2);
+    return m.least == m.most ? " (" + least + ")"
+                             : " (" + least + " to " + rounded(m.most, 2) + ")";
+}
+
+std::string sum_words(const std::optional<Intensity>& whole, const std::optional<Intensity>& left)
+{
+    if (!whole || !left)
+        return "not measured there";
+    if (*left >= *whole * (1 - least_share_told))
+        return intensity_words(*whole);
+    return intensity_words(*left) + " left of " + intensity_words(*whole);
+}
+
+std::string needed_words(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
+{
+    const LightFigures& light = *verdict.light;
+    const std::string needed = intensity_words(light.needed);
+    return sum_words(light.whole, light.left) +
+           (asks_for_most(row) ? ", at most " + needed : ", " + needed + " needed") +
+           multiplier_words(light.multiplier) + ", " +
+           bearing_figures(look.toward[worst_at(verdict)]);
+}
+
+std::string group_words(const GroupOfLight& group)
+{
+    std::string words = "group " + group.name + ": " + sum_words(group.whole, group.left) + " of " +
+                        intensity_words(group.needed) + " needed, " +
+                        std::string(words_of(group.outcome));
+    if (group.would_suffice)
+        words += *group.would_suffice ? "; would suffice" : "; would not suffice";
+    return words;
+}
+
+} // namespace
+
+std::string light_figure_words(const LampVerdict& verdict)
+{
+    const LightFigures& light = *verdict.light;
+    if (!light.worst_group)
+        return sum_words(light.whole, light.left);
+    const GroupOfLight& group = light.groups[*light.worst_group];
+    return "group " + group.name + ": " + sum_words(group.whole, group.left);
+}
+
+std::string light_margin_words(const LampVerdict& verdict)
+{
+    const std::optional<Intensity>& margin = verdict.light->margin;
+    if (!margin)
+        return "-";
+    return (*margin > Intensity() ? "+" : "") + intensity_words(*margin);
+}
+
+std::string estimate_words(const LightEstimate& estimate)
+{
+    const std::string by = estimate.row.empty() ? "" : " (`" + estimate.row + "`)";
+    if (!estimate.suffices)
+        return "cannot be told" + by + ": " + std::string(words_of(estimate.because));
+    if (*estimate.suffices)
+        return "the visible part would suffice: an estimate; measurement due";
+    const std::string why =
+        words_of(estimate.because).empty() ? "" : ": " + std::string(words_of(estimate.because));
+    return "the visible part would not suffice" + by + why + "; an estimate; measurement due";
+}
+
+std::string light_basis_words(const LookLight& light)
+{
+    std::string words = "intensity of " + listed(light.files) + " times the share in view, " +
+                        std::string(brightness_words[light.brightness].words);
+    if (light.transmittance != 1)
+        words += "; through a cover that lets " + rounded(light.transmittance * 100, 1) + " % pass";
+    return words;
+}
+
+std::vector<Labelled> light_entries(const RuleRow& row, const LampVerdict& verdict,
+                                    const LampLook& look)
+{
+    std::vector<Labelled> entries;
+    if (verdict.light) {
+        entries.push_back({"light", needed_words(row, verdict, look)});
+        for (const GroupOfLight& group : verdict.light->groups)
+            entries.push_back({"", group_words(group)});
+    }
+    if (verdict.estimate)
+        entries.push_back({"estimate", estimate_words(*verdict.estimate)});
+    if (look.light && (verdict.light || verdict.estimate)) {
+        entries.push_back({"stands on", light_basis_words(*look.light)});
+        if (std::holds_alternative<LeastIntensity>(row.criterion))
+            entries.push_back({"note", std::string(why_they_differ)});
+    }
+    return entries;
+}
+
+} // namespace glim

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "judgement/findings.h"
+#include "words/text_block.h"
+
+#include <string>
+#include <vector>
+
+namespace glim {
+
+/// The figure that a row of light is about, where it was found: "0.41 cd left of 1.12 cd",
+/// "not measured there". Requires: the verdict has light.
+std::string light_figure_words(const LampVerdict& verdict);
+
+/// How far the light that is left exceeds what is needed: "+0.11 cd", "-12.3 cd"; "-" where it is
+/// not known.
+std::string light_margin_words(const LampVerdict& verdict);
+
+/// "would suffice: an estimate; measurement due"
+std::string estimate_words(const LightEstimate& estimate);
+
+/// Which shares of light were assumed, and from which files: "...; file indicator.ies".
+std::string light_basis_words(const LookLight& light);
+
+/// A verdict's light, item by item: what is left and needed, groups, the estimate with what it
+/// stands on, and, of a row of light that stands beside one of area, why the two may answer
+/// differently. Empty where there is none of it.
+std::vector<Labelled> light_entries(const RuleRow& row, const LampVerdict& verdict,
+                                    const LampLook& look);
+
+} // namespace glim
