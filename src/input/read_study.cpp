@@ -79,6 +79,20 @@ std::optional<Length> chord_given(const SurfaceDraft& draft, const std::vector<M
     return chord.estimated ? std::nullopt : std::optional(chord.error);
 }
 
+void keep_file(SourceFile file, Study& study)
+{
+    if (std::find(study.files.begin(), study.files.end(), file) == study.files.end())
+        study.files.push_back(std::move(file));
+}
+
+/// Its name counted from the study's folder, as results tell it.
+void keep_opened_file(SourceFile file, Study& study)
+{
+    const std::filesystem::path home = std::filesystem::path(study.file).parent_path();
+    file.file = std::filesystem::path(file.file).lexically_proximate(home).generic_string();
+    keep_file(std::move(file), study);
+}
+
 /// Drafts become surfaces in their order, so that places among them stay true.
 void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraft>& meshes,
                    const NameBook& lamp_names, Complaints& complaints, Study& study)
@@ -92,6 +106,10 @@ void keep_surfaces(std::vector<SurfaceDraft>& drafts, const std::vector<MeshDraf
         if (draft.moves_with)
             if (const auto lamp = lamp_names.find(*draft.moves_with, complaints))
                 draft.surface.moves_with = LampId{*lamp};
+        if (draft.reshaped) {
+            draft.surface.mesh = std::move(draft.reshaped->mesh);
+            keep_opened_file(draft.reshaped->file, study);
+        }
         draft.surface.chord = chord_of(draft.surface.mesh, chord_given(draft, meshes));
         study.surfaces.add(std::move(draft.surface));
     }
@@ -128,20 +146,6 @@ void warn_of_repeated_lit_facets(const std::vector<SurfaceDraft>& drafts, Study&
                                           " of its facets; each of them sends light once",
                                       "look at it where it was drawn: are there two skins?"});
     }
-}
-
-void keep_file(SourceFile file, Study& study)
-{
-    if (std::find(study.files.begin(), study.files.end(), file) == study.files.end())
-        study.files.push_back(std::move(file));
-}
-
-/// Its name counted from the study's folder, as results tell it.
-void keep_opened_file(SourceFile file, Study& study)
-{
-    const std::filesystem::path home = std::filesystem::path(study.file).parent_path();
-    file.file = std::filesystem::path(file.file).lexically_proximate(home).generic_string();
-    keep_file(std::move(file), study);
 }
 
 void keep_files(const std::vector<LampDraft>& lamps, Study& study)

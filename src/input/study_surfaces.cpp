@@ -61,6 +61,15 @@ void read_orient(TableReader& table, SurfaceDraft& draft)
                        "write \"flip\" or \"as-is\"");
 }
 
+/// Which way lit facets look is told by the mesh as drawn; a lens that changes is another lens.
+void read_shape(TableReader& table, SurfaceDraft& draft)
+{
+    draft.reshaped = read_reshaped(table);
+    if (table.has("reshaped") && draft.role_known && draft.surface.role == Role::emitting)
+        table.complain("reshaped", table.words() + " emits, and lit surfaces are not reshaped",
+                       "give the new lens a [[mesh]] and a [[surface]] of its own");
+}
+
 void read_mirror(TableReader& table, SurfaceDraft& draft, bool half_model)
 {
     if (half_model)
@@ -90,6 +99,7 @@ std::vector<SurfaceDraft> read_surfaces(TableReader& study, const std::optional<
         draft.role_known = role || !table.has("role");
         read_orient(table, draft);
         read_mirror(table, draft, half_model);
+        read_shape(table, draft);
         draft.clear_for = table.texts("clear_for");
         draft.chord = read_chord(table);
         if (const std::optional<std::string> lamp = table.text("moves_with"))

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "input/read_reshaped.h"
 #include "input/study_meshes.h"
 
 namespace glim {
@@ -24,8 +25,9 @@ struct SurfaceDraft {
     Place push_place;   ///< likewise about `push`
     std::vector<Reference> clear_for;
     std::optional<Reference> moves_with;
-    std::optional<Length> chord;       ///< else the mesh's, else estimated
-    std::vector<std::uint32_t> facets; ///< of that mesh; empty after a complaint
+    std::optional<Length> chord;                ///< else the mesh's, else estimated
+    std::vector<std::uint32_t> facets;          ///< of that mesh; empty after a complaint
+    std::optional<ReshapedDraft> reshaped = {}; ///< stands in the place of those facets
 };
 
 /// Reads every [[surface]]. A half model has to say of each whether it has a twin.

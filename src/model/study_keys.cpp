@@ -81,6 +81,9 @@ constexpr std::array keys = {
     StudyKey{"surface", "mirror", "", "no for a whole body, else required",
              "\"yes\" (has a twin on the other side), \"no\" (exists once) or \"straddles\" (drawn "
              "whole across the median plane)"},
+    StudyKey{"surface", "reshaped", "", "none",
+             "a mesh file, in mm and in the axes of the vehicle, that stands in the place of the "
+             "facets that it takes: what a relief writes"},
     StudyKey{"surface", "clear_for", "", "none", "lamps that this surface never blocks"},
     StudyKey{"surface", "chord", "mm", "that of its mesh, else estimated from its facets",
              "how far its facets may lie from the surface that they stand for"},

@@ -2,9 +2,9 @@
 
 #include "drawing/colour_ramp.h"
 #include "report/file_names.h"
+#include "report/little_endian.h"
 #include "words/numbers.h"
 
-#include <bit>
 #include <cmath>
 
 namespace glim {
@@ -16,17 +16,6 @@ constexpr int obj_decimals = 4; // of a mm
 std::string name_of(const BlockingSurface& surface)
 {
     return plain_name(surface.name) + (surface.twin ? "-mirrored" : "");
-}
-
-void append_little_endian(std::string& bytes, std::uint32_t word)
-{
-    for (int shift = 0; shift < 32; shift += 8)
-        bytes += static_cast<char>(word >> shift & 0xFF);
-}
-
-void append_float(std::string& bytes, double value)
-{
-    append_little_endian(bytes, std::bit_cast<std::uint32_t>(static_cast<float>(value)));
 }
 
 std::string ply_header(std::span<const BlockingSurface> surfaces)

@@ -1,6 +1,7 @@
 #include "report/starter_study.h"
 
 #include "geometry/likely_unit.h"
+#include "report/toml_text.h"
 
 #include <array>
 #include <filesystem>
@@ -112,22 +113,6 @@ std::string surface_sections(const MeshFile& mesh, const std::string& mesh_name)
 }
 
 } // namespace
-
-std::string toml_text(const std::string& text)
-{
-    constexpr std::string_view hex = "0123456789ABCDEF";
-    std::string quoted = "\"";
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\')
-            quoted += std::string("\\") + c;
-        else if (byte < 0x20U || byte == 0x7FU)
-            quoted += std::string("\\u00") + hex[byte >> 4U] + hex[byte & 0xFU];
-        else
-            quoted += c;
-    }
-    return quoted + "\"";
-}
 
 std::string starter_study(const MeshFile& mesh, const std::string& mesh_file)
 {

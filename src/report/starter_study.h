@@ -11,7 +11,4 @@ namespace glim {
 /// reading the study complains of just those lines. `mesh_file` as the study's folder sees it.
 std::string starter_study(const MeshFile& mesh, const std::string& mesh_file);
 
-/// Text as TOML writes it, quotes included.
-std::string toml_text(const std::string& text);
-
 } // namespace glim

@@ -4,13 +4,6 @@
 
 using namespace glim;
 
-TEST_CASE("a name becomes TOML text whatever it holds", "[report]")
-{
-    CHECK(toml_text("nose") == "\"nose\"");
-    CHECK(toml_text("a \"b\" \\c") == "\"a \\\"b\\\" \\\\c\"");
-    CHECK(toml_text("a\x01") == "\"a\\u0001\"");
-}
-
 TEST_CASE("a starter study has a surface for each named part, each with its own name", "[report]")
 {
     MeshFile mesh;

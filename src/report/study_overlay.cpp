@@ -1,0 +1,46 @@
+#include "report/study_overlay.h"
+
+#include "report/toml_text.h"
+
+namespace glim {
+
+namespace {
+
+/// With `/` on every system. A folder on another drive, where there are drives, has no path from
+/// here: then the whole path.
+std::string path_from(const std::filesystem::path& folder, const std::filesystem::path& file)
+{
+    const std::filesystem::path from = std::filesystem::weakly_canonical(folder);
+    return std::filesystem::weakly_canonical(file).lexically_proximate(from).generic_string();
+}
+
+std::string table_text(const OverlayTable& table)
+{
+    std::string text =
+        table.in_list ? "\n[[" + table.section + "]]\n" : "\n[" + table.section + "]\n";
+    for (const auto& [key, value] : table.keys)
+        text += key + " = " + value + "\n";
+    return text;
+}
+
+} // namespace
+
+std::string overlay_text(const StudyOverlay& overlay, const std::filesystem::path& folder)
+{
+    std::string text;
+    for (const std::string& line : overlay.about)
+        text += "# " + line + "\n";
+    text += (text.empty() ? "" : "\n") + std::string("format = 1\nbase = ") +
+            toml_text(path_from(folder, overlay.base)) + "\ntitle = " + toml_text(overlay.title) +
+            "\n";
+    for (const OverlayTable& table : overlay.tables)
+        text += table_text(table);
+    return text;
+}
+
+OverlayTable reshaped_surface(const std::string& name, const std::string& file)
+{
+    return {"surface", true, {{"name", toml_text(name)}, {"reshaped", toml_text(file)}}};
+}
+
+} // namespace glim

@@ -1,0 +1,24 @@
+#include "report/study_overlay.h"
+
+#include <catch2/catch.hpp>
+
+using namespace glim;
+
+TEST_CASE("an overlay names its base from the folder that it will stand in", "[report]")
+{
+    const StudyOverlay overlay{"themes/a \"1\".toml", "relieved"};
+    CHECK(overlay_text(overlay, "out/relief") ==
+          "format = 1\nbase = \"../../themes/a \\\"1\\\".toml\"\ntitle = \"relieved\"\n");
+}
+
+TEST_CASE("an overlay writes its tables in order, below what it says of itself", "[report]")
+{
+    const StudyOverlay overlay{
+        "a.toml",
+        "relieved",
+        {"one line"},
+        {reshaped_surface("nose", "nose.obj"), {"relief", false, {{"spare", "2"}}}}};
+    CHECK(overlay_text(overlay, ".") ==
+          "# one line\n\nformat = 1\nbase = \"a.toml\"\ntitle = \"relieved\"\n"
+          "\n[[surface]]\nname = \"nose\"\nreshaped = \"nose.obj\"\n\n[relief]\nspare = 2\n");
+}
