@@ -7,6 +7,7 @@
 #include "input/study_added_lamp.h"
 #include "input/study_checks.h"
 #include "input/study_moved_lamp.h"
+#include "input/study_options.h"
 #include "input/study_overlay.h"
 #include "input/study_relief.h"
 #include "input/study_section.h"
@@ -218,6 +219,8 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     read_checks(top, vehicle, lamp_names, study);
     study.add_lamp = read_add_lamp(top, study);
     study.move_lamp = read_move_lamp(top, study);
+    study.options = read_options(top);
+    study.costs = read_costs(top);
     keep_tables(study);
     study.sampling = read_sampling(top);
     study.relief = read_relief(top, study.checks);

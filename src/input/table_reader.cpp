@@ -68,6 +68,12 @@ bool TableReader::holds_text(std::string_view key) const
     return entry && std::holds_alternative<std::string>(entry->value.is);
 }
 
+bool TableReader::holds_list(std::string_view key) const
+{
+    const TomlEntry* entry = table_->find(key);
+    return entry && std::holds_alternative<std::vector<TomlValue>>(entry->value.is);
+}
+
 bool TableReader::holds_empty_list(std::string_view key) const
 {
     const TomlEntry* entry = table_->find(key);

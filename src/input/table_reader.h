@@ -43,6 +43,7 @@ public:
     bool has(std::string_view key) const { return table_->find(key) != nullptr; }
 
     bool holds_text(std::string_view key) const;
+    bool holds_list(std::string_view key) const;
     bool holds_empty_list(std::string_view key) const;
 
     /// Complains if the key is missing, with this remedy.

@@ -5,6 +5,7 @@
 #include "model/complaint.h"
 #include "model/lamp_light.h"
 #include "model/move_lamp_task.h"
+#include "model/option.h"
 #include "model/relief_wish.h"
 #include "model/rule.h"
 #include "model/vehicle.h"
@@ -77,6 +78,8 @@ struct Study {
     std::optional<AddLampTask> add_lamp;   ///< where the study asks for it
     std::optional<MoveLampTask> move_lamp; ///< likewise
     ReliefWish relief = {};
+    std::vector<Option> options;    ///< to compare
+    std::optional<Programme> costs; ///< of which the options' costs are a part
     std::vector<Warning> warnings;
     /// Everything that was read for it, itself first; each once.
     std::vector<SourceFile> files;

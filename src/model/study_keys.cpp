@@ -22,6 +22,8 @@ constexpr std::array keys = {
     StudyKey{"", "add_lamp", "", "none", "where a further lamp may go: for `add-lamp`"},
     StudyKey{"", "move_lamp", "", "none", "how far a lamp may be moved: for `move-lamp`"},
     StudyKey{"", "relief", "", "as below", "what a relief of reshapeable surfaces has to keep to"},
+    StudyKey{"", "option", "", "none", "the variants to compare, one table each: for `compare`"},
+    StudyKey{"", "costs", "", "none", "what is known of the programme that pays: for `compare`"},
 
     StudyKey{"vehicle", "category", "", "none", "M1, N1 and so on, or a US class"},
     StudyKey{"vehicle", "market", "", "none", "where the vehicle is to be sold"},
@@ -256,12 +258,34 @@ constexpr std::array keys = {
              "the corner of the box with the least coordinates, [x, y, z] of the vehicle"},
     StudyKey{"relief.untouched", "most", "mm", "required",
              "the corner with the greatest coordinates"},
+
+    StudyKey{"option", "name", "", "required", "how results call this variant"},
+    StudyKey{"option", "remove", "", "false", "true to take away the base's entry of this name"},
+    StudyKey{"option", "study", "", "required",
+             "its study, or a folder of results with a study.toml in it, from the folder of this "
+             "study; it is checked again"},
+    StudyKey{"option", "costs", "", "not known", "what it costs, entry by entry"},
+    StudyKey{"option", "others_cost_nothing", "", "false",
+             "true where what `costs` does not name costs nothing; else it counts as not known"},
+    StudyKey{"option.costs", "parts", "money a vehicle", "not known", "parts added"},
+    StudyKey{"option.costs", "harness", "money a vehicle", "not known", "wiring added"},
+    StudyKey{"option.costs", "fitting", "money a vehicle", "not known", "the work of fitting it"},
+    StudyKey{"option.costs", "tooling", "money", "not known", "tools, new or changed, once"},
+    StudyKey{"option.costs", "station", "money", "not known", "the place on the line, once"},
+    StudyKey{"option.costs", "hours", "hours", "not known", "engineering hours, once"},
+    StudyKey{"option.costs", "changes", "changes", "not known", "engineering changes, once"},
+
+    StudyKey{"costs", "currency", "", "required", "how sums of money are labelled"},
+    StudyKey{"costs", "volume", "vehicles a year", "not known", "how many are built"},
+    StudyKey{"costs", "years", "years", "not known", "for how long"},
+    StudyKey{"costs", "hour", "money an hour", "not known", "what an engineering hour costs"},
+    StudyKey{"costs", "change", "money a change", "not known", "what an engineering change costs"},
 };
 
 /// Stands for [ground.curb] and [ground.design] too: the three hold the same keys.
 constexpr std::string_view any_ground = "ground.unladen";
 
-constexpr std::array repeated_sections = {"mesh", "surface", "lamp", "check"};
+constexpr std::array repeated_sections = {"mesh", "surface", "lamp", "check", "option"};
 
 } // namespace
 
