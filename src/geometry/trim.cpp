@@ -81,13 +81,13 @@ ConvexBody body_of(const Box& box)
     return body;
 }
 
-/// A counter-clockwise triangle of the view plane, drawn out along the view without end.
-ConvexBody prism_of(const std::array<Point2, 3>& triangle, const ViewPlane& view)
+/// A counter-clockwise convex polygon of the view plane, drawn out along the view without end.
+ConvexBody prism_of(std::span<const Point2> polygon, const ViewPlane& view)
 {
     ConvexBody prism;
-    for (std::size_t i = 0; i < 3; ++i) {
-        const Point2& from = triangle[i];
-        const Point2 along = triangle[(i + 1) % 3] - from;
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Point2& from = polygon[i];
+        const Point2 along = polygon[(i + 1) % polygon.size()] - from;
         const Point2 inward(-along.y(), along.x());
         prism.push_back({inward.x() * view.across + inward.y() * view.up, inward.dot(from)});
     }
@@ -122,6 +122,21 @@ std::optional<std::vector<ConvexBody>> prisms_of(const std::vector<Point>& curve
 }
 
 } // namespace
+
+TriangleMesh part_within(const TriangleMesh& mesh, std::span<const Point> outline,
+                         const Direction& axis)
+{
+    const ViewPlane view(axis);
+    std::vector<Point2> corners;
+    for (const Point& p : outline)
+        corners.push_back(view.project(p));
+    double twice_area = 0;
+    for (std::size_t i = 1; i + 1 < corners.size(); ++i)
+        twice_area += cross(corners[i] - corners[0], corners[i + 1] - corners[0]);
+    if (twice_area < 0)
+        std::reverse(corners.begin(), corners.end());
+    return part_within(mesh, {prism_of(corners, view)});
+}
 
 std::optional<TriangleMesh> trimmed(const TriangleMesh& mesh, const Trim& trim,
                                     const Direction& axis)

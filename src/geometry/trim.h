@@ -25,4 +25,10 @@ struct Trim {
 std::optional<TriangleMesh> trimmed(const TriangleMesh& mesh, const Trim& trim,
                                     const Direction& axis);
 
+/// The part of `mesh` within a convex outline, both seen along `axis`: facets cut where it runs
+/// through them, each wound as before. Points of no facet left are gone. Requires: three corners or
+/// more, in order, either way round.
+TriangleMesh part_within(const TriangleMesh& mesh, std::span<const Point> outline,
+                         const Direction& axis);
+
 } // namespace glim

@@ -34,6 +34,7 @@ std::optional<MoveLimits> read_limits(TableReader& table, const MoveWayWord& way
 std::array<MoveWay, 2> read_map(TableReader& table, std::array<MoveWay, 2> fallback)
 {
     std::vector<std::string> known;
+    known.reserve(move_way_words.size());
     for (const MoveWayWord& word : move_way_words)
         known.emplace_back(word.key);
     const std::size_t before = table.complaints().size();

@@ -12,6 +12,7 @@ template <class Things>
 std::vector<std::string> names_of(const Things& things)
 {
     std::vector<std::string> names;
+    names.reserve(things.size());
     for (const auto& thing : things)
         names.push_back(thing.name);
     return names;

@@ -96,3 +96,12 @@ TEST_CASE("a curve that crosses itself or encloses nothing gives nothing", "[geo
     CHECK_FALSE(trimmed(plate(), with_curve({{0, 0, 0}, {0, 9, 9}, {0, 5, 5}}), forward));
     CHECK_FALSE(trimmed(plate(), with_curve({{0, 0, 0}, {7, 0, 0}, {7, 9, 0}}), forward));
 }
+
+TEST_CASE("a convex outline cuts the same whichever way its corners run", "[geometry]")
+{
+    // A kite of diagonals 60 and 40 on a plate of 100 by 50: half their product.
+    std::vector<Point> kite = {{0, 20, 25}, {0, 50, 5}, {0, 80, 25}, {0, 50, 45}};
+    CHECK(in_mm2(area_of(part_within(plate(), kite, Direction::x()))) == Approx(1200));
+    std::reverse(kite.begin(), kite.end());
+    CHECK(in_mm2(area_of(part_within(plate(), kite, Direction::x()))) == Approx(1200));
+}
