@@ -50,6 +50,11 @@ constexpr CommandOption picture_file{"--out", "FILE",
                                      "picture-LAMP-H-45-V0.png in this folder",
                                      &Words::out};
 
+constexpr CommandOption comparison_folder{"--out", "DIR",
+                                          "write comparison.html and comparison.pdf with pictures "
+                                          "of every option, and the same as .json, .csv and .txt",
+                                          &Words::out};
+
 constexpr CommandOption write_ies{"--write-ies", "",
                                   "with --out: write what is left of the light of every lamp that "
                                   "has a photometric file, as light/LAMP.ies",
@@ -58,6 +63,7 @@ constexpr CommandOption write_ies{"--write-ies", "",
 constexpr std::array check_options{out_folder, step, threads, json, quiet, write_ies};
 constexpr std::array report_options{report_folder, step, date, threads, quiet};
 constexpr std::array picture_options{toward, lamp, far_side, picture_file, threads};
+constexpr std::array compare_options{comparison_folder, step, threads, json, quiet};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
 constexpr std::array tables_options{json};
@@ -74,6 +80,11 @@ constexpr std::array commands = {
             "STUDY is a study file; it needs no checks. The picture (docs/pictures.md) shows what "
             "of the lamp is seen, what is hidden and by what.",
             picture_options, picture_request},
+    Command{"compare", "STUDY", "hold the options of a study side by side, with what they cost",
+            "STUDY is a study file with an [[option]] for each variant (docs/compare.md): a theme, "
+            "or what a remedy has written. Each is checked again. What is known of costs stands in "
+            "[costs] and with the options; nothing is filled in.",
+            compare_options, compare_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "

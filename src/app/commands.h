@@ -32,6 +32,8 @@ Answer answer(const CheckRequest& request, const Surroundings& here);
 Answer answer(const ReportRequest& request, const Surroundings& here);
 /// Pictures a lamp of the study from one direction and tells what it shows.
 Answer answer(const PictureRequest& request, const Surroundings& here);
+/// Judges the options of a study and holds them side by side.
+Answer answer(const CompareRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.
 Answer answer(const InspectRequest& request, const Surroundings& here);
 /// Writes a first study for a mesh file; never over another file unless forced to.

@@ -42,6 +42,16 @@ struct PictureRequest {
     unsigned threads = 0;                     ///< 0: all cores
 };
 
+/// Options of a study side by side.
+struct CompareRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;                ///< in place of the studies' own
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 struct InspectRequest {
     std::filesystem::path file;
     bool json = false;
@@ -64,7 +74,7 @@ struct TextRequest {
     std::string text;
 };
 
-using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, InspectRequest,
-                             NewRequest, TablesRequest, TextRequest>;
+using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, CompareRequest,
+                             InspectRequest, NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

@@ -10,7 +10,7 @@ JudgedOption judged(OptionToCompare& option, const Study& first, const Programme
                     const Workers& workers)
 {
     return {std::move(option.name),
-            option.study.file,
+            std::move(option.file),
             std::move(option.findings),
             lamps_added(first, option.study),
             surfaces_added(first, option.study),

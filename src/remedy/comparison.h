@@ -35,6 +35,7 @@ struct Comparison {
 /// One option and what it was read from; `findings` are those of `study`.
 struct OptionToCompare {
     std::string name;
+    std::string file; ///< its study, as results call it
     const Study& study;
     Findings findings;
     CostFigures costs = {};

@@ -20,7 +20,8 @@ void replace_all(std::string& text, std::string_view what, std::string_view with
 struct UnitSign {
     std::string_view unit, sign;
 };
-constexpr std::array unit_signs = {UnitSign{" deg", "\u00b0"}, UnitSign{" mm2", " mm\u00b2"}};
+constexpr std::array unit_signs = {UnitSign{" deg", "\u00b0"}, UnitSign{" mm2", " mm\u00b2"},
+                                   UnitSign{" cm2", " cm\u00b2"}, UnitSign{" cm3", " cm\u00b3"}};
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 

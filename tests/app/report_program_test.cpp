@@ -1,41 +1,14 @@
-#include "app/run.h"
-#include "machine/temporary_folder.h"
+#include "app/study_folder.h"
 
 #include <catch2/catch.hpp>
 
-#include <map>
-
 using namespace glim;
+using test::contents;
 using test::Ran;
 using test::run;
-
-namespace {
+using test::StudyFolder;
 
 namespace fs = std::filesystem;
-
-/// Every file below a folder with its bytes, hidden ones too.
-std::map<std::string, std::string> contents(const fs::path& folder)
-{
-    std::map<std::string, std::string> files;
-    for (const fs::directory_entry& entry : fs::recursive_directory_iterator(folder))
-        if (entry.is_regular_file())
-            files[entry.path().lexically_relative(folder).string()] = test::read(entry.path());
-    return files;
-}
-
-/// A folder with a space in its name that holds the studies of these tests.
-class StudyFolder {
-public:
-    StudyFolder() { fs::copy(test::studies(), home.path(), fs::copy_options::recursive); }
-    Ran in(const std::string& line) const
-    {
-        return run("unset SOURCE_DATE_EPOCH\n" + line, home.path().string());
-    }
-
-    test::TemporaryFolder home;
-};
-
-} // namespace
 
 TEST_CASE("a report stands beside the results, and the exit code is that of check", "[app]")
 {

@@ -24,7 +24,7 @@ Rect field_on(const std::string& svg) { return box_of({lines_stroked(svg, "1").f
 
 } // namespace
 
-TEST_CASE("the threshold is drawn where the knife edge has it, within a pixel", "[report]")
+TEST_CASE("the threshold is drawn where the knife edge has it, within a pixel", "[drawing]")
 {
     const std::string svg =
         look_at("knife-area", area_map(subject_of(behind_knife_edge(front))).drawing);
@@ -50,7 +50,7 @@ TEST_CASE("the threshold is drawn where the knife edge has it, within a pixel", 
     CHECK(box_of({line}).height == Approx(field.height));
 }
 
-TEST_CASE("the region that fails is as large as on paper", "[report]")
+TEST_CASE("the region that fails is as large as on paper", "[drawing]")
 {
     const auto s = subject_of(behind_knife_edge(front));
     double by_paper = 0; // degrees squared, the trapezium rule in V
@@ -62,7 +62,7 @@ TEST_CASE("the region that fails is as large as on paper", "[report]")
     CHECK(drawn == Approx(by_paper).epsilon(5e-3));
 }
 
-TEST_CASE("a map tells in words what it shows", "[report]")
+TEST_CASE("a map tells in words what it shows", "[drawing]")
 {
     const Figure f = area_map(subject_of(behind_knife_edge({{rectangle(-45, 45, -5, 5)}})));
     CHECK(f.alt.find("least in view: ") != std::string::npos);
@@ -71,7 +71,7 @@ TEST_CASE("a map tells in words what it shows", "[report]")
     CHECK(f.caption.find("outboard to the right") != std::string::npos);
 }
 
-TEST_CASE("the polar map has every direction at its distance from the axis", "[report]")
+TEST_CASE("the polar map has every direction at its distance from the axis", "[drawing]")
 {
     const std::string svg =
         look_at("knife-polar", polar_area_map(subject_of(behind_knife_edge(front))).drawing);
@@ -93,7 +93,7 @@ TEST_CASE("the polar map has every direction at its distance from the axis", "[r
           Approx(knife_edge_h_deg(in_degrees(b.v))).margin(0.5 / points_a_degree));
 }
 
-TEST_CASE("the margin map shows the same threshold", "[report]")
+TEST_CASE("the margin map shows the same threshold", "[drawing]")
 {
     const auto s = subject_of(behind_knife_edge(front));
     const std::string svg = look_at("knife-margin", margin_map(s).drawing);

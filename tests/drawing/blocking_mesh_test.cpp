@@ -49,7 +49,7 @@ TEST_CASE("colour goes by what a facet takes for its size, on one scale for all 
     CHECK(surfaces[1].strength[0] == Approx(50.0 / 990));
 }
 
-TEST_CASE("a sliver that takes little for itself does not pale the rest", "[report]")
+TEST_CASE("a sliver that takes little for itself does not pale the rest", "[drawing]")
 {
     Study study = test::made_study();
     // The badge becomes a sliver of 0.05 mm2 that takes 50 mm2: less than a tenth of all.
@@ -60,7 +60,7 @@ TEST_CASE("a sliver that takes little for itself does not pale the rest", "[repo
     CHECK(surfaces[0].strength[7] == 1);
 }
 
-TEST_CASE("what lies far from the patch is left out, unless it takes something", "[report]")
+TEST_CASE("what lies far from the patch is left out, unless it takes something", "[drawing]")
 {
     Study study = test::made_study();
     TriangleMesh& nose = study.surfaces[SurfaceId{0}].mesh;
@@ -74,7 +74,7 @@ TEST_CASE("what lies far from the patch is left out, unless it takes something",
     CHECK(in_mm2(surfaces[0].taken[2]) == 10);
 }
 
-TEST_CASE("a surface that the study does not have is our own mistake", "[report]")
+TEST_CASE("a surface that the study does not have is our own mistake", "[drawing]")
 {
     const Findings findings = test::made_findings();
     CHECK_THROWS_AS(blocking_surfaces(verdict_of(findings), Study()), std::logic_error);

@@ -47,7 +47,7 @@ std::size_t count_of(const std::string& what, const std::string& in)
 
 } // namespace
 
-TEST_CASE("the same drawing gives the same bytes as SVG, PNG and PDF", "[report]")
+TEST_CASE("the same drawing gives the same bytes as SVG, PNG and PDF", "[drawing]")
 {
     const std::vector<Drawing> pages{specimen(), specimen()};
     const std::vector<Bookmark> marks{
@@ -76,7 +76,7 @@ TEST_CASE("a PDF has a page a drawing, its bookmarks, and a date only where it i
           std::string::npos);
 }
 
-TEST_CASE("text that is too wide breaks, at any letter if need be", "[report]")
+TEST_CASE("text that is too wide breaks, at any letter if need be", "[drawing]")
 {
     const Extent line = extent_of({.words = "a_name_that_has_no_blank_at_all"});
     const Extent broken =
@@ -87,7 +87,7 @@ TEST_CASE("text that is too wide breaks, at any letter if need be", "[report]")
     CHECK(cut.height == Approx(line.height));
 }
 
-TEST_CASE("bytes that are no UTF-8 do not stop a drawing", "[report]")
+TEST_CASE("bytes that are no UTF-8 do not stop a drawing", "[drawing]")
 {
     CHECK(extent_of({.words = "nose \xff\xfe left"}).width >
           extent_of({.words = "nose  left"}).width);
@@ -96,7 +96,7 @@ TEST_CASE("bytes that are no UTF-8 do not stop a drawing", "[report]")
     CHECK(pdf_of(pages, bookmarks, {"a study \xe4", ""}).starts_with("%PDF-1.5"));
 }
 
-TEST_CASE("a PNG has the pixels asked for and the colours painted", "[report]")
+TEST_CASE("a PNG has the pixels asked for and the colours painted", "[drawing]")
 {
     const Drawing drawing{400, 250, [](Canvas& canvas) {
                               canvas.fill(path_of({0, 0, 400, 250}), {{0, 114, 178}});

@@ -16,7 +16,7 @@ std::vector<double> angles(double least, double most, int most_ticks)
 
 } // namespace
 
-TEST_CASE("areas are ticked at round figures, no more of them than asked", "[report]")
+TEST_CASE("areas are ticked at round figures, no more of them than asked", "[drawing]")
 {
     CHECK(area_ticks_mm2(0, 2400, 7) == std::vector<double>{0, 500, 1000, 1500, 2000});
     CHECK(area_ticks_mm2(-1250, 1250, 4) == std::vector<double>{-1000, 0, 1000});
@@ -29,7 +29,7 @@ TEST_CASE("areas are ticked at round figures, no more of them than asked", "[rep
         }
 }
 
-TEST_CASE("angles are ticked as rules count them, at both ends if that costs little", "[report]")
+TEST_CASE("angles are ticked as rules count them, at both ends if that costs little", "[drawing]")
 {
     CHECK(angles(-45, 45, 11) == std::vector<double>{-45, -30, -15, 0, 15, 30, 45});
     CHECK(angles(-15, 15, 3) == std::vector<double>{-15, 0, 15});

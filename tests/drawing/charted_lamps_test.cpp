@@ -23,12 +23,12 @@ Findings with_twin()
 
 } // namespace
 
-TEST_CASE("the row that decided is charted, for the lamps as drawn", "[report]")
+TEST_CASE("the row that decided is charted, for the lamps as drawn", "[drawing]")
 {
     CHECK(charted_lamps(with_twin()) == std::vector<ChartedLamp>{{0, 0, 0}});
 }
 
-TEST_CASE("a mirror image is charted where it decided", "[report]")
+TEST_CASE("a mirror image is charted where it decided", "[drawing]")
 {
     Findings findings = with_twin();
     findings.checks.front().deciding->lamp = 1;
@@ -47,7 +47,7 @@ TEST_CASE("where what decided looks in no direction, the worst row that does is 
     CHECK(charted_lamps(findings).empty());
 }
 
-TEST_CASE("a row that the maker did not choose is not charted, however bad it is", "[report]")
+TEST_CASE("a row that the maker did not choose is not charted, however bad it is", "[drawing]")
 {
     Findings findings = test::made_findings();
     CheckFindings& check = findings.checks.front();
@@ -60,7 +60,7 @@ TEST_CASE("a row that the maker did not choose is not charted, however bad it is
     CHECK(charted_lamps(findings).empty());
 }
 
-TEST_CASE("what lamps answer together is charted where it is worst", "[report]")
+TEST_CASE("what lamps answer together is charted where it is worst", "[drawing]")
 {
     Findings findings = test::made_findings();
     CheckFindings& check = findings.checks.front();

@@ -47,7 +47,7 @@ using Titles = std::vector<std::string>;
 
 } // namespace
 
-TEST_CASE("a wide field has all charts, from the map to the cuts", "[report]")
+TEST_CASE("a wide field has all charts, from the map to the cuts", "[drawing]")
 {
     const std::vector<Figure> all = charts(behind_knife_edge({{rectangle(-45, 80, -15, 15)}}));
     CHECK(titles(all) == Titles{"Area in view by direction", "Margin by direction",
@@ -65,7 +65,7 @@ TEST_CASE("a wide field has all charts, from the map to the cuts", "[report]")
     }
 }
 
-TEST_CASE("a field of one line has a cut only, and points have nothing", "[report]")
+TEST_CASE("a field of one line has a cut only, and points have nothing", "[drawing]")
 {
     CHECK(titles(charts(behind_knife_edge({{rectangle(-45, 45, 0, 0)}}))) ==
           Titles{"Area in view along H, level"});
@@ -74,7 +74,7 @@ TEST_CASE("a field of one line has a cut only, and points have nothing", "[repor
     CHECK(charts(behind_knife_edge({{rectangle(45, 45, 0, 0), rectangle(0, 0, 0, 0)}})).empty());
 }
 
-TEST_CASE("rows of obstacles show what is hidden", "[report]")
+TEST_CASE("rows of obstacles show what is hidden", "[drawing]")
 {
     const Field field{{rectangle(-45, 45, 0, 10), rectangle(-20, 45, -10, 0)}};
     const std::vector<Figure> none = charts(behind_knife_edge(field, NoObstacle{}));
@@ -87,7 +87,7 @@ TEST_CASE("rows of obstacles show what is hidden", "[report]")
             CHECK(svg_of(f.drawing).size() > 1000);
 }
 
-TEST_CASE("the same findings give the same bytes", "[report]")
+TEST_CASE("the same findings give the same bytes", "[drawing]")
 {
     const Findings f = behind_knife_edge({{rectangle(-45, 80, -5, 5)}});
     const std::vector<Figure> once = charts(f), again = charts(f);
@@ -97,7 +97,7 @@ TEST_CASE("the same findings give the same bytes", "[report]")
     }
 }
 
-TEST_CASE("a figure in words is that of the verdict", "[report]")
+TEST_CASE("a figure in words is that of the verdict", "[drawing]")
 {
     const Findings f = behind_knife_edge({{rectangle(-45, 45, -5, 5)}});
     const LampVerdict& v = f.checks[0].rows[0].lamps[0];
@@ -107,7 +107,7 @@ TEST_CASE("a figure in words is that of the verdict", "[report]")
                        std::to_string(v.coverage.directions)) != std::string::npos);
 }
 
-TEST_CASE("a surface's name of any length fits on its chart", "[report]")
+TEST_CASE("a surface's name of any length fits on its chart", "[drawing]")
 {
     const std::string name = "lower_bumper_corner_with_a_name_that_a_modelling_program_made_up_and_"
                              "nobody_ever_shortened_"
@@ -119,7 +119,7 @@ TEST_CASE("a surface's name of any length fits on its chart", "[report]")
     CHECK(chart.alt.find(name + " in ") != std::string::npos);
 }
 
-TEST_CASE("a lamp that just suffices along its axis, and nowhere else, is drawn", "[report]")
+TEST_CASE("a lamp that just suffices along its axis, and nowhere else, is drawn", "[drawing]")
 {
     // For its mesh may err it is not met there either, so that nothing is known to be crossed.
     Study study = shapes::lamp_alone(shapes::plate(Point::Zero(), 60, 50));

@@ -7,7 +7,7 @@
 using namespace glim;
 using glim::test::lightness;
 
-TEST_CASE("cividis begins and ends as published", "[report]")
+TEST_CASE("cividis begins and ends as published", "[drawing]")
 {
     // matplotlib's _cividis_data: (0.0, 0.135112, 0.304751), (0.488697, 0.485318, 0.471008) and
     // (0.995737, 0.909344, 0.217772), in bytes.
@@ -18,7 +18,7 @@ TEST_CASE("cividis begins and ends as published", "[report]")
     CHECK(cividis(2) == cividis(1));
 }
 
-TEST_CASE("cividis never darkens on its way up", "[report]")
+TEST_CASE("cividis never darkens on its way up", "[drawing]")
 {
     for (int i = 1; i < 256; ++i) {
         const double step = lightness(cividis(i / 255.0)) - lightness(cividis((i - 1) / 255.0));

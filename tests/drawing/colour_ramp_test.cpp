@@ -7,7 +7,7 @@
 using namespace glim;
 using glim::test::lightness;
 
-TEST_CASE("the ramp begins at a neutral grey and ends at an orange", "[report]")
+TEST_CASE("the ramp begins at a neutral grey and ends at an orange", "[drawing]")
 {
     const Colour grey = ramp_colour(0);
     CHECK(grey.red == grey.green);
@@ -19,7 +19,7 @@ TEST_CASE("the ramp begins at a neutral grey and ends at an orange", "[report]")
     CHECK(ramp_colour(7) == orange);
 }
 
-TEST_CASE("the ramp darkens in even steps, so that grey print shows it too", "[report]")
+TEST_CASE("the ramp darkens in even steps, so that grey print shows it too", "[drawing]")
 {
     const double whole = lightness(ramp_colour(0)) - lightness(ramp_colour(1));
     CHECK(whole > 40);

@@ -16,7 +16,7 @@ const ViewedAreas partly_hidden{.bare = square_millimetres(3000),
 
 } // namespace
 
-TEST_CASE("all three rows of an eye's legend are on the drawing however long the names", "[report]")
+TEST_CASE("all three rows of an eye's legend are on the drawing however long the names", "[drawing]")
 {
     const std::string long_name(120, 'W');
     const auto entries = eye_legend(partly_hidden, {long_name, long_name, long_name, "nose"});
@@ -28,7 +28,7 @@ TEST_CASE("all three rows of an eye's legend are on the drawing however long the
     CHECK(eye_legend_room.bottom() <= drawing_height);
 }
 
-TEST_CASE("a legend sets its figures in print and leaves names as they are", "[report]")
+TEST_CASE("a legend sets its figures in print and leaves names as they are", "[drawing]")
 {
     const auto entries = eye_legend(partly_hidden, {"lens 5 deg", "2 mm2"});
     CHECK(entries[0].words == "1000 mm\u00b2 in view of 3000 mm\u00b2");
@@ -36,7 +36,7 @@ TEST_CASE("a legend sets its figures in print and leaves names as they are", "[r
     CHECK(entries[2].words == "750 mm\u00b2 by the lamp or approved parts");
 }
 
-TEST_CASE("an eye's legend tells nothing that rounds to nothing", "[report]")
+TEST_CASE("an eye's legend tells nothing that rounds to nothing", "[drawing]")
 {
     ViewedAreas areas = partly_hidden;
     areas.hidden = areas.own = square_millimetres(0.0004);

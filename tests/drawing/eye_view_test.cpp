@@ -44,7 +44,7 @@ bool names_shade(const std::string& caption)
 
 } // namespace
 
-TEST_CASE("what hides one of two lamps is named unless it was approved with that one", "[report]")
+TEST_CASE("what hides one of two lamps is named unless it was approved with that one", "[drawing]")
 {
     Study study = two_lamps();
     CHECK(names_shade(said_of(study)));
@@ -59,7 +59,7 @@ TEST_CASE("what hides one of two lamps is named unless it was approved with that
     CHECK(own.find("2400 mm2 hidden by the lamp itself") != std::string::npos);
 }
 
-TEST_CASE("a surface that is clear for the first lamp and hides the second is named", "[report]")
+TEST_CASE("a surface that is clear for the first lamp and hides the second is named", "[drawing]")
 {
     Study study = two_lamps();
     study.surfaces[SurfaceId{1}].clear_for = {LampId{0}};
@@ -85,7 +85,7 @@ TEST_CASE("hidden is what the findings call hidden, also where only the area in 
     }
 }
 
-TEST_CASE("what rounds to nothing is not told to be hidden", "[report]")
+TEST_CASE("what rounds to nothing is not told to be hidden", "[drawing]")
 {
     LampLook look;
     look.name = "indicator";

@@ -21,7 +21,7 @@ std::optional<double> value(const FigureOnGrid& f, double h, double v)
 
 } // namespace
 
-TEST_CASE("a figure is bilinear between nodes and unknown outside the field", "[report]")
+TEST_CASE("a figure is bilinear between nodes and unknown outside the field", "[drawing]")
 {
     const FigureOnGrid f(notched, 5, plane);
     CHECK(*value(f, -41.3, 12.7) == Approx(plane(-41.3, 12.7)));
@@ -34,7 +34,7 @@ TEST_CASE("a figure is bilinear between nodes and unknown outside the field", "[
     CHECK(*value(product, 2.5, 2.5) == Approx(25.0 / 4));
 }
 
-TEST_CASE("the nearest node is that of the cell's quarter", "[report]")
+TEST_CASE("the nearest node is that of the cell's quarter", "[drawing]")
 {
     const FigureOnGrid f(notched, 5, [](double h, double v) { return 1000 * h + v; });
     const auto nearest = [&](double h, double v) {

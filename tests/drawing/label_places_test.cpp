@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("labels keep inside the frame and off each other", "[report]")
+TEST_CASE("labels keep inside the frame and off each other", "[drawing]")
 {
     LabelPlaces places({0, 0, 100, 50});
     const Extent size{40, 10};

@@ -18,14 +18,14 @@ double height_of(std::vector<LegendEntry> entries, double width)
 
 } // namespace
 
-TEST_CASE("a legend is one line while it fits and more where it does not", "[report]")
+TEST_CASE("a legend is one line while it fits and more where it does not", "[drawing]")
 {
     const double one = height_of({entry("nose")}, 400);
     CHECK(height_of({entry("nose"), entry("wing")}, 400) == one);
     CHECK(height_of({entry("nose"), entry("wing")}, 60) > 2 * one);
 }
 
-TEST_CASE("a name of any length stays within the legend", "[report]")
+TEST_CASE("a name of any length stays within the legend", "[drawing]")
 {
     const std::string name(400, 'w');
     const double line = height_of({entry("w")}, 200);

@@ -24,7 +24,7 @@ LevelSet level_set_of(const FigureOnGrid& f, double level)
 
 } // namespace
 
-TEST_CASE("a cone is cut in a circle, and what is below it is a disc", "[report]")
+TEST_CASE("a cone is cut in a circle, and what is below it is a disc", "[drawing]")
 {
     const FigureOnGrid cone(square, 0.5, [](double h, double v) { return std::hypot(h, v); });
     const LevelSet set = level_set_of(cone, 10);
@@ -36,7 +36,7 @@ TEST_CASE("a cone is cut in a circle, and what is below it is a disc", "[report]
     CHECK(area_of(set.below) == Approx(100 * pi).epsilon(2e-3));
 }
 
-TEST_CASE("what is below around a hill is the field with a hole", "[report]")
+TEST_CASE("what is below around a hill is the field with a hole", "[drawing]")
 {
     const FigureOnGrid hill(square, 0.5, [](double h, double v) { return -std::hypot(h, v); });
     const LevelSet set = level_set_of(hill, -10);
@@ -44,7 +44,7 @@ TEST_CASE("what is below around a hill is the field with a hole", "[report]")
     CHECK(area_of(set.below) == Approx(900 - 100 * pi).epsilon(2e-3));
 }
 
-TEST_CASE("a summit exactly at the level leaves no line to draw", "[report]")
+TEST_CASE("a summit exactly at the level leaves no line to draw", "[drawing]")
 {
     const FigureOnGrid summit({{rectangle(-5, 5, -5, 5)}}, 5,
                               [](double h, double v) { return h == 0 && v == 0 ? 0 : -1; });
@@ -58,7 +58,7 @@ TEST_CASE("a summit exactly at the level leaves no line to draw", "[report]")
     CHECK(path_on(frame, set.below).lines().size() == 1);
 }
 
-TEST_CASE("a line without length is not drawn, and does no harm", "[report]")
+TEST_CASE("a line without length is not drawn, and does no harm", "[drawing]")
 {
     MapFrame frame;
     frame.point_of = [](const Bearing& b) { return Point2(in_degrees(b.h), in_degrees(b.v)); };
@@ -80,7 +80,7 @@ TEST_CASE("straightening keeps corners, drops repeats, and never leaves nothing 
     CHECK(straightened({{at(0, 0), at(1, 0), at(2, 0), at(1, 0)}, true}).points.size() == 4);
 }
 
-TEST_CASE("a plane is cut in a straight line, exactly", "[report]")
+TEST_CASE("a plane is cut in a straight line, exactly", "[drawing]")
 {
     const FigureOnGrid plane(square, 5, [](double h, double v) { return 2 * h + v; });
     const LevelSet set = level_set_of(plane, 8);
@@ -92,7 +92,7 @@ TEST_CASE("a plane is cut in a straight line, exactly", "[report]")
     CHECK(area_of(set.below) == Approx(30 * (4 + 15)));
 }
 
-TEST_CASE("at a saddle the cell's mean says which corners belong together", "[report]")
+TEST_CASE("at a saddle the cell's mean says which corners belong together", "[drawing]")
 {
     const auto corners = [](double low, double high) {
         return FigureOnGrid({{rectangle(0, 1, 0, 1)}}, 1,
@@ -109,7 +109,7 @@ TEST_CASE("at a saddle the cell's mean says which corners belong together", "[re
     CHECK(area_of(parted.below) == Approx(2 * 0.25 * 0.25 / 2));
 }
 
-TEST_CASE("a field with a notch is outlined with its notch", "[report]")
+TEST_CASE("a field with a notch is outlined with its notch", "[drawing]")
 {
     const FigureOnGrid flat(notched, 5, [](double, double) { return 7; });
     const std::vector<BearingLine> outline = outline_of(flat.grid());
@@ -122,7 +122,7 @@ TEST_CASE("a field with a notch is outlined with its notch", "[report]")
     CHECK(level_set_of(flat, 7).below.empty());
 }
 
-TEST_CASE("fields apart from each other keep apart", "[report]")
+TEST_CASE("fields apart from each other keep apart", "[drawing]")
 {
     const FigureOnGrid apart({{rectangle(-20, -10, 0, 5), rectangle(10, 20, 0, 5)}}, 5,
                              [](double h, double) { return h; });
@@ -132,14 +132,14 @@ TEST_CASE("fields apart from each other keep apart", "[report]")
     CHECK(set.border.size() == 1);
 }
 
-TEST_CASE("fields that touch in a corner are outlined whole", "[report]")
+TEST_CASE("fields that touch in a corner are outlined whole", "[drawing]")
 {
     const FigureOnGrid touching({{rectangle(0, 10, 0, 5), rectangle(10, 20, 5, 10)}}, 5,
                                 [](double, double) { return 0; });
     CHECK(area_of(outline_of(touching.grid())) == 100);
 }
 
-TEST_CASE("where a passage is known it takes the interpolated place", "[report]")
+TEST_CASE("where a passage is known it takes the interpolated place", "[drawing]")
 {
     const FigureOnGrid step({{rectangle(0, 10, 0, 5)}}, 5,
                             [](double h, double) { return h < 7 ? 1 : -1; });
@@ -151,7 +151,7 @@ TEST_CASE("where a passage is known it takes the interpolated place", "[report]"
     CHECK(area_of(set.below) == Approx(5 * (1 + 2) / 2.0));
 }
 
-TEST_CASE("a field of one line has no outline and no level set", "[report]")
+TEST_CASE("a field of one line has no outline and no level set", "[drawing]")
 {
     const FigureOnGrid line({{rectangle(-10, 10, 0, 0)}}, 5, [](double h, double) { return h; });
     CHECK(outline_of(line.grid()).empty());

@@ -24,7 +24,7 @@ std::vector<bool> where(const FigureOnGrid& f, double above)
 
 } // namespace
 
-TEST_CASE("nodes are outlined halfway to their neighbours and up to the field's edge", "[report]")
+TEST_CASE("nodes are outlined halfway to their neighbours and up to the field's edge", "[drawing]")
 {
     const FigureOnGrid f = grid_of_h({{rectangle(0, 20, 0, 10)}});
     const auto lines = outline_of_nodes(f.grid(), where(f, 9));
@@ -34,7 +34,7 @@ TEST_CASE("nodes are outlined halfway to their neighbours and up to the field's 
     CHECK(outline_of_nodes(f.grid(), where(f, 100)).empty());
 }
 
-TEST_CASE("nodes inside others leave a hole", "[report]")
+TEST_CASE("nodes inside others leave a hole", "[drawing]")
 {
     const FigureOnGrid f({{rectangle(0, 20, 0, 20)}}, 5,
                          [](double h, double v) { return h == 10 && v == 10 ? 0 : 1; });
@@ -43,7 +43,7 @@ TEST_CASE("nodes inside others leave a hole", "[report]")
     CHECK(area_of(lines) == 400 - 25);
 }
 
-TEST_CASE("a patch has its middle far from its rim, and patches apart are two", "[report]")
+TEST_CASE("a patch has its middle far from its rim, and patches apart are two", "[drawing]")
 {
     const FigureOnGrid f = grid_of_h({{rectangle(0, 40, 0, 20)}});
     std::vector<std::optional<std::size_t>> kinds;

@@ -52,7 +52,7 @@ TEST_CASE("a line runs where parts meet, a strong one where a marked part ends b
     CHECK(count_of(rims_of(stepped, {false, true, false}, {}), Rim::strong) == 0);
 }
 
-TEST_CASE("a slanted surface has no lines, one that jumps has", "[report]")
+TEST_CASE("a slanted surface has no lines, one that jumps has", "[drawing]")
 {
     const Eigen::Vector3f slant = Eigen::Vector3f(-0.9F, 0, 0.436F).normalized();
     const auto slope = [&](float jump) {
@@ -68,7 +68,7 @@ TEST_CASE("a slanted surface has no lines, one that jumps has", "[report]")
     CHECK(count_of(rims_of(slope(20), {false}, {}), Rim::thin) == 2 * rows);
 }
 
-TEST_CASE("a pixel is the mean of its samples, under its line", "[report]")
+TEST_CASE("a pixel is the mean of its samples, under its line", "[drawing]")
 {
     const auto blank = picture_by([](std::size_t, std::size_t) { return BodySample{}; });
     std::vector<Rim> rims(columns * rows);
@@ -87,7 +87,7 @@ TEST_CASE("a pixel is the mean of its samples, under its line", "[report]")
     CHECK(raster.at(2, 1).red > 190);
 }
 
-TEST_CASE("hatches rise and fall, and fill a quarter", "[report]")
+TEST_CASE("hatches rise and fall, and fill a quarter", "[drawing]")
 {
     const auto blank = picture_by([](std::size_t, std::size_t) { return BodySample{}; });
     std::size_t rising = 0, falling = 0;
@@ -104,7 +104,7 @@ TEST_CASE("hatches rise and fall, and fill a quarter", "[report]")
     }
 }
 
-TEST_CASE("painting can be stopped", "[report]")
+TEST_CASE("painting can be stopped", "[drawing]")
 {
     const auto blank = picture_by([](std::size_t, std::size_t) { return BodySample{}; });
     std::stop_source stop;

@@ -25,7 +25,7 @@ BodyPicture two_parts(std::uint32_t strip)
 
 } // namespace
 
-TEST_CASE("a name stands in the middle of its part, and none where there is no room", "[report]")
+TEST_CASE("a name stands in the middle of its part, and none where there is no room", "[drawing]")
 {
     const BodyPicture picture = two_parts(20);
     const std::vector<bool> free(picture.samples.size(), true);
@@ -38,7 +38,7 @@ TEST_CASE("a name stands in the middle of its part, and none where there is no r
     CHECK(place_labels(two_parts(180), free, {"", "wing"}, 8, 2).front().part == 1);
 }
 
-TEST_CASE("a name keeps off what is not free", "[report]")
+TEST_CASE("a name keeps off what is not free", "[drawing]")
 {
     const BodyPicture picture = two_parts(20);
     std::vector<bool> free(picture.samples.size());

@@ -49,7 +49,7 @@ TEST_CASE("a check is pictured from its worst direction, the axis, six corners o
     CHECK(pictures.vehicles[1].check == 1);
 }
 
-TEST_CASE("an eye's view tells the figures of the findings", "[report]")
+TEST_CASE("an eye's view tells the figures of the findings", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);
@@ -67,7 +67,7 @@ TEST_CASE("an eye's view tells the figures of the findings", "[report]")
     }
 }
 
-TEST_CASE("a direction that no check looks in has areas that were sampled for it", "[report]")
+TEST_CASE("a direction that no check looks in has areas that were sampled for it", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);
@@ -84,7 +84,7 @@ TEST_CASE("a direction that no check looks in has areas that were sampled for it
     CHECK(in_mm2(other.visible) == Approx(40 * (30 + 0.8727)).epsilon(1e-3));
 }
 
-TEST_CASE("what hides a lamp is named where it hides", "[report]")
+TEST_CASE("what hides a lamp is named where it hides", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);
@@ -97,7 +97,7 @@ TEST_CASE("what hides a lamp is named where it hides", "[report]")
     CHECK(free.title == "indicator from 60 deg outboard, level");
 }
 
-TEST_CASE("pictures are the same to the byte for any number of threads", "[report]")
+TEST_CASE("pictures are the same to the byte for any number of threads", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);
@@ -113,7 +113,7 @@ TEST_CASE("pictures are the same to the byte for any number of threads", "[repor
     CHECK(same_vehicle);
 }
 
-TEST_CASE("the vehicle view says what the sight line meets", "[report]")
+TEST_CASE("the vehicle view says what the sight line meets", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);
@@ -129,7 +129,7 @@ TEST_CASE("the vehicle view says what the sight line meets", "[report]")
     CHECK(unhidden.caption.find("nothing is in its way") != std::string::npos);
 }
 
-TEST_CASE("a lamp whose axis points outboard is not pictured 45 degrees to the rear", "[report]")
+TEST_CASE("a lamp whose axis points outboard is not pictured 45 degrees to the rear", "[drawing]")
 {
     Study study = pictured_study();
     study.tables.front().rows.front().axis = ReferenceAxis::outboard;
@@ -141,7 +141,7 @@ TEST_CASE("a lamp whose axis points outboard is not pictured 45 degrees to the r
     CHECK(directions_of(pictures).count({-45, 0}) == 0);
 }
 
-TEST_CASE("names that look like figures are drawn as they are", "[report]")
+TEST_CASE("names that look like figures are drawn as they are", "[drawing]")
 {
     // A word of the same letters that is no unit takes the same room.
     const auto letters_in = [](const std::string& lamp, const std::string& flank) {
@@ -164,7 +164,7 @@ TEST_CASE("names that look like figures are drawn as they are", "[report]")
     CHECK(letters_in("lamp 5 deg", "wall 7 deg") == letters_in("lamp 5 dge", "wall 7 dge"));
 }
 
-TEST_CASE("a check that looks in no direction has no picture", "[report]")
+TEST_CASE("a check that looks in no direction has no picture", "[drawing]")
 {
     Study study = pictured_study();
     study.tables.front().rows.front().criterion = LeastIntensity{};

@@ -10,7 +10,7 @@
 using namespace glim;
 using namespace glim::test;
 
-TEST_CASE("the profile along H stops being met where the knife edge has it", "[report]")
+TEST_CASE("the profile along H stops being met where the knife edge has it", "[drawing]")
 {
     const Findings f = behind_knife_edge({{rectangle(-45, 80, -15, 15)}});
     const auto s = subject_of(f);
@@ -48,7 +48,7 @@ TEST_CASE("the profile along V of one H is met nowhere or everywhere as its figu
     CHECK(p.not_met[0].to == degrees(15));
 }
 
-TEST_CASE("a gap in the field is a gap in the profile", "[report]")
+TEST_CASE("a gap in the field is a gap in the profile", "[drawing]")
 {
     const Findings f = behind_knife_edge({{rectangle(-30, -20, 0, 5), rectangle(20, 30, 0, 5)}});
     const Profile p = profile_along_h(*subject_of(f), f.looks[0], Angle());
@@ -57,7 +57,7 @@ TEST_CASE("a gap in the field is a gap in the profile", "[report]")
     CHECK(p.stretches[1].front().along == degrees(20));
 }
 
-TEST_CASE("a point has no profile", "[report]")
+TEST_CASE("a point has no profile", "[drawing]")
 {
     const Findings f = behind_knife_edge({{rectangle(10, 10, 5, 5)}});
     CHECK(profile_along_h(*subject_of(f), f.looks[0], Angle()).empty());

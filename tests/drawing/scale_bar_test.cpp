@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("a scale bar has the longest round length that fits", "[report]")
+TEST_CASE("a scale bar has the longest round length that fits", "[drawing]")
 {
     const auto round_mm = [](double mm) { return in_mm(round_length(millimetres(mm))); };
     CHECK(round_mm(50) == 50);

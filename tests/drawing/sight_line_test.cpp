@@ -7,7 +7,7 @@
 using namespace glim;
 using namespace glim::test;
 
-TEST_CASE("the sight line leads from the middle of what is hidden to the wall", "[report]")
+TEST_CASE("the sight line leads from the middle of what is hidden to the wall", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);
@@ -21,7 +21,7 @@ TEST_CASE("the sight line leads from the middle of what is hidden to the wall", 
     CHECK_FALSE(line->body->twin);
 }
 
-TEST_CASE("where nothing hides the lamp the sight line is free, from its middle", "[report]")
+TEST_CASE("where nothing hides the lamp the sight line is free, from its middle", "[drawing]")
 {
     const Session session(pictured_study());
     const Findings findings = findings_of(session);

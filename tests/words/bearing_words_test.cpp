@@ -21,7 +21,7 @@ std::string range(double h_least, double h_most, double v_least, double v_most)
 
 } // namespace
 
-TEST_CASE("a bearing reads as one points", "[report]")
+TEST_CASE("a bearing reads as one points", "[words]")
 {
     CHECK(words(-41, -6) == "41 deg inboard, 6 deg down");
     CHECK(words(80, 15) == "80 deg outboard, 15 deg up");
@@ -29,12 +29,12 @@ TEST_CASE("a bearing reads as one points", "[report]")
     CHECK(words(-0.5, 0) == "0.5 deg inboard, level");
 }
 
-TEST_CASE("left and right lamps speak alike", "[report]")
+TEST_CASE("left and right lamps speak alike", "[words]")
 {
     CHECK(words(-45, 0, {ReferenceAxis::forward, Side::right}) == words(-45, 0));
 }
 
-TEST_CASE("an axis that points elsewhere has its own words", "[report]")
+TEST_CASE("an axis that points elsewhere has its own words", "[words]")
 {
     CHECK(words(0, 0, {ReferenceAxis::rearward, Side::left}) == "straight behind, level");
     CHECK(words(0, 0, {ReferenceAxis::outboard, Side::left}) == "straight out to the side, level");
@@ -43,12 +43,12 @@ TEST_CASE("an axis that points elsewhere has its own words", "[report]")
     CHECK(words(10, 0, {ReferenceAxis::rearward, Side::median}) == "10 deg to the left, level");
 }
 
-TEST_CASE("an angle that is printed as 0 has no side", "[report]")
+TEST_CASE("an angle that is printed as 0 has no side", "[words]")
 {
     CHECK(words(-1e-9, 1e-9) == "straight ahead, level");
 }
 
-TEST_CASE("a range names its sides once if both ends have the same", "[report]")
+TEST_CASE("a range names its sides once if both ends have the same", "[words]")
 {
     CHECK(range(-45, -38, -15, 15) == "45 to 38 deg inboard, 15 down to 15 up");
     CHECK(range(-45, 80, -15, -5) == "45 deg inboard to 80 deg outboard, 15 to 5 down");
@@ -58,7 +58,7 @@ TEST_CASE("a range names its sides once if both ends have the same", "[report]")
     CHECK(range(-45, -45, 10, 10) == "45 deg inboard, 10 deg up");
 }
 
-TEST_CASE("a notched field names both its rectangles", "[report]")
+TEST_CASE("a notched field names both its rectangles", "[words]")
 {
     const Field notched{{{degrees(-45), degrees(80), degrees(0), degrees(15)},
                          {degrees(-20), degrees(80), degrees(-15), degrees(0)}}};
@@ -67,7 +67,7 @@ TEST_CASE("a notched field names both its rectangles", "[report]")
           "outboard, 15 down to level");
 }
 
-TEST_CASE("figures carry the signs of the convention", "[report]")
+TEST_CASE("figures carry the signs of the convention", "[words]")
 {
     CHECK(bearing_figures({degrees(-45), degrees(10)}) == "H -45, V 10");
 }

@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("the first letter alone becomes a capital, whatever it is", "[report]")
+TEST_CASE("the first letter alone becomes a capital, whatever it is", "[words]")
 {
     CHECK(capitalised("least 784 mm2") == "Least 784 mm2");
     CHECK(capitalised("Least") == "Least");

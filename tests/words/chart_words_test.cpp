@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("units are set in the signs of print, and nothing else is changed", "[report]")
+TEST_CASE("units are set in the signs of print, and nothing else is changed", "[words]")
 {
     CHECK(typeset("least: 784.2 mm2, 45 deg inboard, 15 deg down") ==
           "least: 784.2 mm\u00b2, 45\u00b0 inboard, 15\u00b0 down");
@@ -19,7 +19,7 @@ TEST_CASE("units are set in the signs of print, and nothing else is changed", "[
     CHECK(typeset_area(-1250) == "\u22121250 mm\u00b2");
 }
 
-TEST_CASE("a name keeps its own signs wherever it is told", "[report]")
+TEST_CASE("a name keeps its own signs wherever it is told", "[words]")
 {
     const std::vector<std::string> names{"lamp 5 deg", "lamp 5 deg, left"};
     CHECK(typeset("12 deg from lamp 5 deg, left: 8 mm2", names) ==

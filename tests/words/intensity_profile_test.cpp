@@ -8,7 +8,7 @@
 using namespace glim;
 using namespace glim::test;
 
-TEST_CASE("a type A file shows its intensities along H and along V", "[report]")
+TEST_CASE("a type A file shows its intensities along H and along V", "[words]")
 {
     const auto profiles = intensity_profiles(sampled(
         Goniometer::a, angles(-45, 80, 5), angles(-15, 15, 5), lambertian, parts_of_a_and_b));
@@ -22,7 +22,7 @@ TEST_CASE("a type A file shows its intensities along H and along V", "[report]")
     CHECK(profiles[1].points.front().at == degrees(-14));
 }
 
-TEST_CASE("a range that leaves the axis out is shown where it is nearest to it", "[report]")
+TEST_CASE("a range that leaves the axis out is shown where it is nearest to it", "[words]")
 {
     const auto profiles = intensity_profiles(
         sampled(Goniometer::b, angles(10, 60, 5), angles(-30, -5, 5), uniform, parts_of_a_and_b));
@@ -31,7 +31,7 @@ TEST_CASE("a range that leaves the axis out is shown where it is nearest to it",
     CHECK(profiles[0].points.front().at == degrees(10));
 }
 
-TEST_CASE("type C is shown across the pole", "[report]")
+TEST_CASE("type C is shown across the pole", "[words]")
 {
     const auto profiles = intensity_profiles(
         sampled(Goniometer::c, angles(0, 360, 5), angles(0, 90, 5), skew_field, parts_of_nadir));
@@ -43,7 +43,7 @@ TEST_CASE("type C is shown across the pole", "[report]")
     CHECK(in_candelas(profiles[0].points.front().intensity) == Approx(skew_field(0, -1, 0)));
 }
 
-TEST_CASE("bars are to scale, and what is not dark has one mark at least", "[report]")
+TEST_CASE("bars are to scale, and what is not dark has one mark at least", "[words]")
 {
     const IntensityProfile profile{"",
                                    "H",
@@ -56,7 +56,7 @@ TEST_CASE("bars are to scale, and what is not dark has one mark at least", "[rep
                                    "H   10    0.01  #", "H   20  100.00  #####"});
 }
 
-TEST_CASE("a dark file has no bars", "[report]")
+TEST_CASE("a dark file has no bars", "[words]")
 {
     const IntensityProfile profile{"", "V", {{degrees(0), candelas(0)}}};
     CHECK(profile_lines(profile, candelas(0), 10) == std::vector<std::string>{"V  0  0.0000"});

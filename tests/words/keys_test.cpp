@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("results spell choices as studies and tables do", "[report]")
+TEST_CASE("results spell choices as studies and tables do", "[words]")
 {
     CHECK(key_of(Provenance::second_hand) == "second-hand");
     CHECK(key_of(AnsweredBy::together) == "union");

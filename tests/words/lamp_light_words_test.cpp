@@ -42,7 +42,7 @@ RuleRow row_of(Criterion criterion)
 
 } // namespace
 
-TEST_CASE("what is left of the light is told beside what the lamp gives", "[report]")
+TEST_CASE("what is left of the light is told beside what the lamp gives", "[words]")
 {
     const LampVerdict verdict = lit(0.45, 1.2, 0.4);
     const RuleRow row = row_of(LeastIntensity{candelas(0.3)});
@@ -58,7 +58,7 @@ TEST_CASE("what is left of the light is told beside what the lamp gives", "[repo
           "lit face equally bright in that direction");
 }
 
-TEST_CASE("a group that decides is told with its sum", "[report]")
+TEST_CASE("a group that decides is told with its sum", "[words]")
 {
     LampVerdict verdict = lit(6, 10, 10);
     verdict.light->groups = {
@@ -72,7 +72,7 @@ TEST_CASE("a group that decides is told with its sum", "[report]")
                              "photometric proof due; would not suffice");
 }
 
-TEST_CASE("an estimate says that it is one, and that the measurement is due", "[report]")
+TEST_CASE("an estimate says that it is one, and that the measurement is due", "[words]")
 {
     CHECK(estimate_words({.suffices = true}) ==
           "the visible part would suffice: an estimate; measurement due");
@@ -83,7 +83,7 @@ TEST_CASE("an estimate says that it is one, and that the measurement is due", "[
             .find("cannot be told (`grid`): the photometric file does not reach there") == 0);
 }
 
-TEST_CASE("a direction outside the measured range has no figure, and no zero", "[report]")
+TEST_CASE("a direction outside the measured range has no figure, and no zero", "[words]")
 {
     LampVerdict verdict = lit(0.3, 0, 0);
     verdict.light->whole.reset();

@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("light is told to four digits or so", "[report]")
+TEST_CASE("light is told to four digits or so", "[words]")
 {
     CHECK(intensity_words(candelas(0.05)) == "0.05 cd");
     CHECK(intensity_words(candelas(0.30049)) == "0.3005 cd");

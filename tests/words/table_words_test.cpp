@@ -1,37 +1,13 @@
 #include "words/table_words.h"
 
-#include "report/rule_json.h"
+#include "specimens/made_table.h"
 
 #include <catch2/catch.hpp>
 
 using namespace glim;
+using test::made_table;
 
-namespace {
-
-RuleTable made_table()
-{
-    RuleRow row;
-    row.id = "inboard";
-    row.title = "A made row";
-    row.citation = {Provenance::second_hand, "a quotation", "clause 4"};
-    row.functions = {LampFunction::front_indicator};
-    row.field = {{{degrees(-45), degrees(45), degrees(-15), degrees(15)}}};
-    row.criterion = LeastArea{square_millimetres(1250)};
-    row.when = {{Measured::overall_width, {}, millimetres(2032)}};
-    row.relaxations = {{.when = {{Measured::axis_height, {}, millimetres(750)}},
-                        .field = {{{degrees(-45), degrees(45), degrees(-5), degrees(15)}}},
-                        .citation = {Provenance::read, "the text", ""}}};
-    return {.name = "made",
-            .regulation = "no regulation",
-            .edition = "1st",
-            .title = "A made table",
-            .rows = {row},
-            .rules = {{"all", "Everything", Combine::all_of, {"inboard"}}}};
-}
-
-} // namespace
-
-TEST_CASE("a table is shown with every figure and its provenance", "[report]")
+TEST_CASE("a table is shown with every figure and its provenance", "[words]")
 {
     CHECK(table_words(made_table()) == R"(made: no regulation, 1st
 A made table
@@ -57,18 +33,10 @@ engineer decide.
 )");
 }
 
-TEST_CASE("the list of tables counts how well figures are known", "[report]")
+TEST_CASE("the list of tables counts how well figures are known", "[words]")
 {
     CHECK(tables_words({made_table()}, {.columns = 200}) ==
           "made\n  regulation  no regulation, 1st\n  holds       A made table\n"
           "  figures     1 row: 1 second-hand: check the edition\n\n" +
               std::string(caution) + "\n");
-}
-
-TEST_CASE("a table's JSON has rows and rules", "[report]")
-{
-    const std::string json = text_of(table_json(made_table()));
-    CHECK(json.find(R"("provenance": "second-hand")") != std::string::npos);
-    CHECK(json.find(R"("below_mm": 2032.0)") != std::string::npos);
-    CHECK(json.find(R"("parts": ["inboard"])") != std::string::npos);
 }

@@ -4,7 +4,7 @@
 
 using namespace glim;
 
-TEST_CASE("text is broken at blanks and never beyond the columns", "[report]")
+TEST_CASE("text is broken at blanks and never beyond the columns", "[words]")
 {
     CHECK(wrapped("one two three", 7) == "one two\nthree");
     CHECK(wrapped("one two three", 8, 4) == "one two\n    three");
@@ -12,19 +12,19 @@ TEST_CASE("text is broken at blanks and never beyond the columns", "[report]")
     CHECK(wrapped("", 10).empty());
 }
 
-TEST_CASE("a word too long for a line has one of its own", "[report]")
+TEST_CASE("a word too long for a line has one of its own", "[words]")
 {
     CHECK(wrapped("a incomprehensible b", 6) == "a\nincomprehensible\nb");
 }
 
-TEST_CASE("a character of several bytes is one column wide", "[report]")
+TEST_CASE("a character of several bytes is one column wide", "[words]")
 {
     CHECK(width_of("Gr\xc3\xbc\xc3\x9f"
                    "e") == 5);
     CHECK(wrapped("\xc3\xbc\xc3\xbc \xc3\xbc\xc3\xbc", 5) == "\xc3\xbc\xc3\xbc \xc3\xbc\xc3\xbc");
 }
 
-TEST_CASE("a name from a file cannot steer the terminal", "[report]")
+TEST_CASE("a name from a file cannot steer the terminal", "[words]")
 {
     CHECK(harmless("nose\x1b[2J") == "nose?[2J");
     CHECK(harmless("two\nlines\tand\r") == "two lines and ");
@@ -38,7 +38,7 @@ TEST_CASE("a name from a file cannot steer the terminal", "[report]")
                          "b"}}) == std::vector<std::string>{"a?b"});
 }
 
-TEST_CASE("labels stand in a column and texts beside them", "[report]")
+TEST_CASE("labels stand in a column and texts beside them", "[words]")
 {
     const std::vector<Labelled> entries{{"lamp", "indicator, left"},
                                         {"least in view", "712 mm2, which is too little"},
@@ -49,13 +49,13 @@ TEST_CASE("labels stand in a column and texts beside them", "[report]")
                                                          "                 more\n");
 }
 
-TEST_CASE("a laid out line keeps its blanks while it fits", "[report]")
+TEST_CASE("a laid out line keeps its blanks while it fits", "[words]")
 {
     CHECK(labelled_block({{"a", "1   2", true}}, 0, {.columns = 8}) == "a  1   2\n");
     CHECK(labelled_block({{"a", "1   2", true}}, 0, {.columns = 7}) == "a  1 2\n");
 }
 
-TEST_CASE("figures end under each other and names begin so", "[report]")
+TEST_CASE("figures end under each other and names begin so", "[words]")
 {
     CHECK(aligned_rows({{"nose", "1030 mm2"}, {"bonnet", "8 mm2"}, {"x"}}, {1}) ==
           std::vector<std::string>{"nose    1030 mm2", "bonnet     8 mm2", "x"});
