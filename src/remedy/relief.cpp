@@ -1,0 +1,299 @@
+#include "remedy/relief.h"
+
+#include "judgement/session.h"
+#include "remedy/deciding_place.h"
+#include "remedy/relief_shape.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace glim {
+
+namespace {
+
+/// How often a relief is made and checked before it is given up.
+constexpr int most_rounds = 5;
+/// What a check finds wanting is asked for with so much on top, that the next round suffices.
+constexpr double raise = 1.1;
+/// And with no less than this; mm2.
+constexpr double least_raise_mm2 = 0.02;
+
+std::vector<std::size_t> asked_checks(const Study& study)
+{
+    std::vector<std::size_t> checks = study.relief.checks;
+    if (checks.empty()) {
+        checks.resize(study.checks.size());
+        std::iota(checks.begin(), checks.end(), std::size_t{0});
+    }
+    return checks;
+}
+
+class ReliefFinder {
+public:
+    ReliefFinder(const Study& study, Angle step, const Workers& workers)
+        : session_(study), step_(step), workers_(workers), checks_(asked_checks(study)),
+          ground_(session_.study(), session_.scene())
+    {
+    }
+
+    /// False where nothing has to be done.
+    bool find_least();
+    void find_shape();
+    Relief take() { return std::move(relief_); }
+
+private:
+    using Key = std::pair<std::size_t, Bearing>;
+    static Key key_of(const ReliefDemand& demand) { return {demand.look, demand.bearing}; }
+
+    void measure(std::size_t from);
+    void add_sight(std::size_t demand);
+    void set_limits();
+    void limit(ReliefBarrier barrier, std::size_t demand, double reachable_mm2);
+    void set_least();
+    std::vector<FeasibleDemand> feasible() const;
+    bool is_limited(const ReliefDemand& demand) const;
+    void make(const ReliefPlan& plan);
+    std::vector<ReliefDemand> check_again();
+    void ask_more(const std::vector<ReliefDemand>& left);
+    void end(const std::vector<ReliefDemand>& left);
+
+    Session session_;
+    Angle step_;
+    Workers workers_;
+    std::vector<std::size_t> checks_;
+    ReliefGround ground_;
+    std::vector<ReliefDemand> demands_;
+    std::vector<DemandDepth> depths_;
+    std::vector<Key> limited_; ///< demands that no relief within the limits meets
+    std::vector<ReshapedPatch> reshaped_;
+    Relief relief_;
+};
+
+bool ReliefFinder::find_least()
+{
+    relief_.before = session_.check(checks_, step_, workers_);
+    demands_ = relief_demands(relief_.before, session_.study(), checks_);
+    if (demands_.empty())
+        return false;
+    ground_.open_eyes(relief_.before, workers_);
+    measure(0);
+    set_limits();
+    set_least();
+    return true;
+}
+
+/// Depths of the demands from there on.
+void ReliefFinder::measure(std::size_t from)
+{
+    const std::vector<ReliefDemand> asked(demands_.begin() + static_cast<std::ptrdiff_t>(from),
+                                          demands_.end());
+    const Findings& findings = relief_.after ? *relief_.after : relief_.before;
+    const std::vector<DemandDepth> depths = demand_depths(ground_, asked, findings, workers_);
+    depths_.resize(from);
+    depths_.insert(depths_.end(), depths.begin(), depths.end());
+    for (std::size_t i = from; i < demands_.size(); ++i)
+        add_sight(i);
+}
+
+void ReliefFinder::add_sight(std::size_t i)
+{
+    const ReliefDemand& demand = demands_[i];
+    const DemandDepth& depth = depths_[i];
+    ReliefSight sight{demand.check,
+                      demand.row,
+                      demand.look,
+                      demand.bearing,
+                      demand.seen,
+                      square_millimetres(depth.needed_mm2),
+                      square_millimetres(depth.most_mm2),
+                      {}};
+    if (depth.depth_mm)
+        sight.depth = millimetres(*depth.depth_mm);
+    if (i < relief_.sights.size())
+        return;
+    relief_.sights.push_back(std::move(sight));
+}
+
+bool ReliefFinder::is_limited(const ReliefDemand& demand) const
+{
+    return std::find(limited_.begin(), limited_.end(), key_of(demand)) != limited_.end();
+}
+
+/// Keeps, of each barrier, the direction that falls shortest.
+void ReliefFinder::limit(ReliefBarrier barrier, std::size_t i, double reachable_mm2)
+{
+    limited_.push_back(key_of(demands_[i]));
+    ReliefLimit limit{barrier, i, square_millimetres(reachable_mm2), {}, 1};
+    auto found = std::find_if(relief_.limits.begin(), relief_.limits.end(),
+                              [&](const ReliefLimit& l) { return l.barrier == barrier; });
+    if (found == relief_.limits.end()) {
+        relief_.limits.push_back(limit);
+        return;
+    }
+    const auto shortfall = [&](const ReliefLimit& l) {
+        return relief_.sights[l.sight].needed - l.reachable;
+    };
+    limit.directions = found->directions + 1;
+    if (shortfall(limit) > shortfall(*found))
+        *found = limit;
+    else
+        found->directions = limit.directions;
+}
+
+void ReliefFinder::set_limits()
+{
+    const std::optional<Length>& max_depth = session_.study().relief.max_depth;
+    for (std::size_t i = 0; i < demands_.size(); ++i) {
+        if (!depths_[i].depth_mm)
+            limit(ReliefBarrier::fixed_part, i, depths_[i].most_mm2);
+        else if (max_depth && *depths_[i].depth_mm > in_mm(*max_depth))
+            limit(ReliefBarrier::max_depth, i, depths_[i].within_mm2);
+    }
+    for (ReliefLimit& each : relief_.limits)
+        if (each.barrier == ReliefBarrier::fixed_part)
+            each.part = fixed_part_in_the_way(ground_, demands_[each.sight],
+                                              relief_.before.looks[demands_[each.sight].look]);
+}
+
+void ReliefFinder::set_least()
+{
+    std::optional<std::size_t> deepest;
+    bool from_under = false;
+    for (std::size_t i = 0; i < depths_.size(); ++i) {
+        from_under = from_under || depths_[i].seen_from_under;
+        if (depths_[i].depth_mm && (!deepest || *depths_[i].depth_mm > *depths_[*deepest].depth_mm))
+            deepest = i;
+    }
+    if (!deepest)
+        return;
+    LeastDepth least;
+    least.depth = millimetres(*depths_[*deepest].depth_mm);
+    least.sight = *deepest;
+    least.nothing_seen_from_under = !from_under;
+    set_deciding_place(least, ground_, demands_[*deepest],
+                       relief_.before.looks[demands_[*deepest].look]);
+    relief_.least = least;
+}
+
+/// What fixed parts make impossible is left out; what the wish's depth does is done as far as it
+/// goes.
+std::vector<FeasibleDemand> ReliefFinder::feasible() const
+{
+    const std::optional<Length>& max_depth = session_.study().relief.max_depth;
+    std::vector<FeasibleDemand> all;
+    for (std::size_t i = 0; i < depths_.size(); ++i) {
+        if (!depths_[i].depth_mm)
+            continue;
+        FeasibleDemand each{i, depths_[i].needed_mm2, *depths_[i].depth_mm};
+        if (max_depth && each.depth_mm > in_mm(*max_depth)) {
+            each.depth_mm = in_mm(*max_depth);
+            each.needed_mm2 = depths_[i].within_mm2;
+        }
+        all.push_back(each);
+    }
+    return all;
+}
+
+void ReliefFinder::make(const ReliefPlan& plan)
+{
+    reshaped_ = reshaped_patches(ground_, plan, workers_);
+    for (std::size_t p = 0; p < reshaped_.size(); ++p) {
+        const PushedPatch& patch = ground_.patches()[p];
+        const TriangleMesh pushed = pushed_mesh(reshaped_[p], patch.push);
+        for (std::uint32_t s = 0; s < patch.surfaces.size(); ++s)
+            session_.replace(patch.surfaces[s], mesh_of(pushed, reshaped_[p].mesh.of, s));
+    }
+}
+
+/// What is still wanting, of what could be reached.
+std::vector<ReliefDemand> ReliefFinder::check_again()
+{
+    relief_.after = session_.check(checks_, step_, workers_);
+    ++relief_.rounds;
+    std::vector<ReliefDemand> left = relief_demands(*relief_.after, session_.study(), checks_);
+    std::erase_if(left, [&](const ReliefDemand& demand) { return is_limited(demand); });
+    return left;
+}
+
+/// Directions that fell short ask for what they lack on top; new ones join.
+void ReliefFinder::ask_more(const std::vector<ReliefDemand>& left)
+{
+    const std::size_t known = demands_.size();
+    for (const ReliefDemand& wanting : left) {
+        const auto end = demands_.begin() + static_cast<std::ptrdiff_t>(known);
+        const auto found = std::find_if(demands_.begin(), end, [&](const ReliefDemand& d) {
+            return key_of(d) == key_of(wanting);
+        });
+        if (found == end) {
+            demands_.push_back(wanting);
+            continue;
+        }
+        const Area short_of =
+            std::max(wanting.needed - wanting.seen, square_millimetres(least_raise_mm2));
+        found->needed += raise * short_of;
+    }
+    measure(0);
+}
+
+void ReliefFinder::end(const std::vector<ReliefDemand>& left)
+{
+    for (const ReliefDemand& wanting : left)
+        for (std::size_t i = 0; i < demands_.size(); ++i)
+            if (key_of(demands_[i]) == key_of(wanting))
+                limit(ReliefBarrier::proof_only, i, in_mm2(wanting.seen));
+    relief_.shape = shape_of(ground_, reshaped_);
+    relief_.shape.nearest_behind = nearest_behind(ground_, session_.scene(), reshaped_);
+    if (relief_.least)
+        relief_.slope_cost = slope_cost(ground_, reshaped_, in_mm(relief_.least->depth));
+    // A relief that was proved is a better bound than one that was reckoned.
+    if (relief_.least && relief_.found() && relief_.shape.deepest < relief_.least->depth)
+        relief_.least->depth = relief_.shape.deepest;
+    const std::vector<ReliefDemand> after =
+        relief_demands(*relief_.after, session_.study(), checks_);
+    for (const ReliefSight& sight : relief_.sights)
+        if (std::none_of(after.begin(), after.end(), [&](const ReliefDemand& demand) {
+                return key_of(demand) == Key(sight.look, sight.toward);
+            }))
+            ++relief_.directions_gained;
+}
+
+void ReliefFinder::find_shape()
+{
+    std::vector<ReliefDemand> left;
+    for (int round = 0; round < most_rounds; ++round) {
+        const std::vector<FeasibleDemand> possible = feasible();
+        if (possible.empty())
+            return;
+        const ReliefPlan plan = relief_plan(
+            ground_, demands_, relief_.after ? *relief_.after : relief_.before, possible, workers_);
+        for (const auto& [place, seen] : plan.held_back)
+            if (!is_limited(demands_[possible[place].demand]))
+                limit(ReliefBarrier::edges, possible[place].demand, seen);
+        make(plan);
+        left = check_again();
+        if (left.empty())
+            break;
+        if (round + 1 < most_rounds)
+            ask_more(left);
+    }
+    end(left);
+}
+
+} // namespace
+
+Relief find_relief(const Study& study, Angle step, const Workers& workers)
+{
+    ReliefFinder finder(study, step, workers);
+    if (finder.find_least())
+        finder.find_shape();
+    return finder.take();
+}
+
+Relief least_relief(const Study& study, Angle step, const Workers& workers)
+{
+    ReliefFinder finder(study, step, workers);
+    finder.find_least();
+    return finder.take();
+}
+
+} // namespace glim

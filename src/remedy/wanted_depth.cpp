@@ -1,0 +1,189 @@
+#include "remedy/wanted_depth.h"
+
+#include "machine/stop.h"
+#include "remedy/refine_surface.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace glim {
+
+namespace {
+
+constexpr double infinite = std::numeric_limits<double>::infinity();
+constexpr double last_node = PushLine::nodes - 1;
+
+std::size_t clamped_node(double place)
+{
+    return static_cast<std::size_t>(std::clamp(std::round(place), 0.0, last_node));
+}
+
+/// Between two nodes where both know it, else the nearer one's.
+double top_at(const PushLine& line, double place)
+{
+    const double at = std::clamp(place, 0.0, last_node);
+    const std::size_t i = std::min(static_cast<std::size_t>(at), PushLine::nodes - 2);
+    const double s = at - static_cast<double>(i);
+    const double a = line.top[i];
+    const double b = line.top[i + 1];
+    return std::isfinite(a) && std::isfinite(b) ? a + s * (b - a) : (s < 0.5 ? a : b);
+}
+
+double deepest_between(const DepthAsked& asked, std::uint32_t first, std::uint32_t last)
+{
+    return *std::max_element(asked.depth_mm.begin() + first, asked.depth_mm.begin() + last + 1);
+}
+
+/// What a line has to know of a facet: where it lies, at most.
+struct FacetReach {
+    double u_least = infinite, u_most = -infinite, y_most = -infinite, w_most = -infinite;
+};
+
+FacetReach reach_of(const PushLine& line, const std::array<Point, 3>& corners)
+{
+    FacetReach reach;
+    for (const Point& corner : corners) {
+        const SeenPlace p = seen_place(line.axes, corner);
+        reach.u_least = std::min(reach.u_least, p.u);
+        reach.u_most = std::max(reach.u_most, p.u);
+        reach.y_most = std::max(reach.y_most, p.y);
+        reach.w_most = std::max(reach.w_most, p.w);
+    }
+    return reach;
+}
+
+bool asks(const DepthAsked& asked, std::size_t which, const std::array<Point, 3>& corners)
+{
+    const PushLine& line = asked.lines[which];
+    const FacetReach reach = reach_of(line, corners);
+    const double first = line.place_of(reach.u_least);
+    const double last = line.place_of(reach.u_most);
+    if (last < 0 || first > last_node)
+        return false;
+    const std::size_t end = clamped_node(last + 1);
+    for (std::size_t i = clamped_node(first - 1); i <= end; ++i) {
+        const double depth = which == 0
+                                 ? asked.depth_mm[PushLine::column_of(static_cast<double>(i))]
+                                 : asked.deepest_mm();
+        if (depth <= 0 || reach.w_most <= line.depth[i] || !std::isfinite(line.top[i]))
+            continue;
+        if (reach.y_most > std::max(line.top[i] - depth * line.axes.share, line.low[i]))
+            return true;
+    }
+    return false;
+}
+
+/// The standing patches of one patch that a line's pusher moves.
+std::vector<const StandingPatch*> stands_in(const ReliefGround& ground, const DepthAsked& asked,
+                                            const PushLine& line, std::size_t patch)
+{
+    std::vector<const StandingPatch*> found;
+    for (const StandingPatch* s : ground.eyes()[asked.eye].pushers[line.pusher].patches)
+        if (s->patch == patch)
+            found.push_back(s);
+    return found;
+}
+
+/// One line's ask of one patch, as it stands there once.
+struct Asker {
+    const DepthAsked* asked;
+    std::size_t line;
+    const StandingPatch* standing;
+};
+
+std::vector<Asker> askers_of(const ReliefGround& ground, std::size_t patch,
+                             const std::vector<DepthAsked>& asked)
+{
+    std::vector<Asker> askers;
+    for (const DepthAsked& each : asked) {
+        if (each.deepest_mm() <= 0)
+            continue;
+        for (std::size_t l = 0; l < each.lines.size(); ++l)
+            for (const StandingPatch* s : stands_in(ground, each, each.lines[l], patch))
+                askers.push_back({&each, l, s});
+    }
+    return askers;
+}
+
+double wanted(const Asker& asker, const Point& scene_point, double margin_mm)
+{
+    const DepthAsked& asked = *asker.asked;
+    const auto point = asked_of_point(asked.lines[asker.line], scene_point, margin_mm);
+    if (!point)
+        return 0;
+    const double depth =
+        asker.line == 0 ? deepest_between(asked, point->first, point->last) : asked.deepest_mm();
+    return depth <= 0 ? 0 : std::clamp(point->base_mm + depth, 0.0, point->most_mm);
+}
+
+} // namespace
+
+double DepthAsked::deepest_mm() const
+{
+    return depth_mm.empty() ? 0 : *std::max_element(depth_mm.begin(), depth_mm.end());
+}
+
+std::optional<AskedOfPoint> asked_of_point(const PushLine& line, const Point& scene_point,
+                                           double margin_mm)
+{
+    const SeenPlace p = seen_place(line.axes, scene_point);
+    const double place = line.place_of(p.u);
+    const double margin = margin_mm / line.step;
+    if (place < -margin || place > last_node + margin)
+        return std::nullopt;
+    const std::size_t node = clamped_node(place);
+    const double top = top_at(line, place);
+    if (p.w <= line.depth[node] || !std::isfinite(top))
+        return std::nullopt;
+    const double most = (p.y - line.low[node]) / line.axes.share;
+    if (most <= 0)
+        return std::nullopt;
+    return AskedOfPoint{(p.y - top) / line.axes.share, most, PushLine::column_of(place - margin),
+                        PushLine::column_of(place + margin), PushLine::column_of(place)};
+}
+
+std::vector<double> wanted_depths(const ReliefGround& ground, std::size_t patch,
+                                  const std::vector<Point>& points,
+                                  const std::vector<DepthAsked>& asked, double margin_mm,
+                                  const Workers& workers)
+{
+    const std::vector<Asker> askers = askers_of(ground, patch, asked);
+    std::vector<double> depths(points.size(), 0);
+    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const bool whole = for_each_index(points.size(), silent, [&](std::size_t i, unsigned) {
+        for (const Asker& asker : askers)
+            depths[i] =
+                std::max(depths[i], wanted(asker, asker.standing->where(points[i]), margin_mm));
+    });
+    if (!whole)
+        throw Stopped();
+    return depths;
+}
+
+std::vector<std::uint8_t> asked_facets(const ReliefGround& ground, std::size_t patch,
+                                       const TriangleMesh& mesh,
+                                       const std::vector<DepthAsked>& asked, double longest_mm,
+                                       const Workers& workers)
+{
+    const std::vector<Asker> askers = askers_of(ground, patch, asked);
+    std::vector<std::uint8_t> marked(mesh.facets.size(), 0);
+    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const bool whole = for_each_index(mesh.facets.size(), silent, [&](std::size_t f, unsigned) {
+        if (longest_edge(mesh, f) <= longest_mm)
+            return;
+        for (const Asker& asker : askers) {
+            const Placement& where = asker.standing->where;
+            const std::array<Point, 3> corners = {
+                where(mesh.corner(f, 0)), where(mesh.corner(f, 1)), where(mesh.corner(f, 2))};
+            if (asks(*asker.asked, asker.line, corners)) {
+                marked[f] = 1;
+                return;
+            }
+        }
+    });
+    if (!whole)
+        throw Stopped();
+    return marked;
+}
+
+} // namespace glim
