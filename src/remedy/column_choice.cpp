@@ -31,27 +31,26 @@ double depth_asked(const ChoicePoint& p, const std::vector<double>& depths)
 }
 
 /// All columns at one level, as far as each may go.
-std::vector<double> level_depths(const ChoiceProblem& problem, const ChoiceDemand& demand,
-                                 double level)
+std::vector<double> level_depths(const ChoiceDemand& demand, double step, double level)
 {
     std::vector<double> depths;
     depths.reserve(demand.columns.size());
     for (const ChoiceColumn& column : demand.columns)
-        depths.push_back(problem.step * std::min(level, static_cast<double>(column.highest)));
+        depths.push_back(step * std::min(level, static_cast<double>(column.highest)));
     return depths;
 }
 
-double least_level(const ChoiceProblem& problem, const ChoiceDemand& demand)
+double least_level(const ChoiceDemand& demand, double step)
 {
     double most = 0;
     for (const ChoiceColumn& column : demand.columns)
         most = std::max(most, static_cast<double>(column.highest));
     double least = 0;
-    if (seen_under(problem, demand, level_depths(problem, demand, 0)) >= demand.needed)
+    if (seen_under(demand, step, level_depths(demand, step, 0)) >= demand.needed)
         return 0;
     for (int i = 0; i < halvings; ++i) {
         const double middle = (least + most) / 2;
-        const double seen = seen_under(problem, demand, level_depths(problem, demand, middle));
+        const double seen = seen_under(demand, step, level_depths(demand, step, middle));
         (seen >= demand.needed ? most : least) = middle;
     }
     return most;
@@ -183,7 +182,7 @@ void Improver::add_steps(const ChoiceColumn& column, std::uint32_t place,
 void Improver::take(const ChoiceDemand& demand, const std::vector<Step>& steps,
                     std::vector<double>& depths) const
 {
-    double wanting = demand.needed - seen_under(problem_, demand, depths);
+    double wanting = demand.needed - seen_under(demand, problem_.step, depths);
     for (const Step& step : steps) {
         if (wanting <= 0)
             return;
@@ -228,7 +227,7 @@ void Improver::take_turns()
     std::vector<double> levels;
     levels.reserve(problem_.demands.size());
     for (const ChoiceDemand& demand : problem_.demands)
-        levels.push_back(least_level(problem_, demand));
+        levels.push_back(least_level(demand, problem_.step));
     std::vector<std::uint32_t> order(problem_.demands.size());
     std::iota(order.begin(), order.end(), 0U);
     std::stable_sort(order.begin(), order.end(),
@@ -249,13 +248,17 @@ void Improver::take_turns()
 
 } // namespace
 
-double seen_under(const ChoiceProblem& problem, const ChoiceDemand& demand,
-                  const std::vector<double>& depths)
+double seen_under(const ChoiceDemand& demand, double step_mm, const std::vector<double>& depths)
 {
     double seen = 0;
     for (std::size_t c = 0; c < demand.columns.size(); ++c)
-        seen += seen_in(demand.columns[c], depths[c] / problem.step);
+        seen += seen_in(demand.columns[c], depths[c] / step_mm);
     return seen;
+}
+
+std::vector<double> depth_ordered_choice(const ChoiceDemand& demand, double step_mm)
+{
+    return level_depths(demand, step_mm, least_level(demand, step_mm));
 }
 
 ChosenDepths depth_ordered_choice(const ChoiceProblem& problem)
@@ -263,7 +266,7 @@ ChosenDepths depth_ordered_choice(const ChoiceProblem& problem)
     ChosenDepths chosen;
     chosen.reserve(problem.demands.size());
     for (const ChoiceDemand& demand : problem.demands)
-        chosen.push_back(level_depths(problem, demand, least_level(problem, demand)));
+        chosen.push_back(depth_ordered_choice(demand, problem.step));
     return chosen;
 }
 

@@ -43,6 +43,7 @@ struct ChoiceProblem {
 using ChosenDepths = std::vector<std::vector<double>>;
 
 /// Every demand by itself: all columns alike, as shallow as suffices.
+std::vector<double> depth_ordered_choice(const ChoiceDemand& demand, double step_mm);
 ChosenDepths depth_ordered_choice(const ChoiceProblem& problem);
 
 /// The same improved: demand after demand, from the deepest on, and again until nothing is gained,
@@ -56,7 +57,6 @@ std::vector<double> depths_under(const ChoiceProblem& problem, const ChosenDepth
 double volume_under(const ChoiceProblem& problem, const ChosenDepths& chosen);
 
 /// What a demand sees with these depths of its columns; straight between levels.
-double seen_under(const ChoiceProblem& problem, const ChoiceDemand& demand,
-                  const std::vector<double>& depths);
+double seen_under(const ChoiceDemand& demand, double step_mm, const std::vector<double>& depths);
 
 } // namespace glim

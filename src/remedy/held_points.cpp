@@ -36,6 +36,7 @@ void hold_untouched(const ReliefGround& ground, std::size_t patch, const Numbere
 {
     const Study& study = ground.study();
     const Surface& surface = study.surfaces[ground.patches()[patch].surfaces.front()];
+    const Direction& push = ground.patches()[patch].push;
     const double small = 2 * edge_for_relief(ground);
     const TriangleMesh& mesh = numbered.mesh;
     for (const Box& box : on_both_sides(study.relief.untouched, surface, study.vehicle)) {
@@ -45,7 +46,7 @@ void hold_untouched(const ReliefGround& ground, std::size_t patch, const Numbere
             Box around;
             for (int i = 0; i < 3; ++i)
                 around.add(mesh.corner(f, i));
-            if (overlap(around, box) && longest_edge(mesh, f) <= small)
+            if (overlap(around, box) && longest_edge(mesh, f, push) <= small)
                 for (const std::uint32_t p : mesh.facets[f])
                     held[p] = 1;
         }

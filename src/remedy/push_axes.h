@@ -2,6 +2,8 @@
 
 #include "geometry/direction.h"
 
+#include <Eigen/Geometry>
+
 #include <cmath>
 
 namespace glim {

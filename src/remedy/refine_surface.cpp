@@ -12,20 +12,23 @@ namespace {
 
 constexpr std::uint32_t whole = ~std::uint32_t{0};
 
+/// Halves longest edges only, and with any edge of a facet its longest one too: so the smallest
+/// angle of all parts, however often they are halved again, stays at least half of what it was
+/// (I. G. Rosenberg, F. Stenger, "A lower bound on the angles of triangles constructed by bisecting
+/// the longest side", Mathematics of Computation 29, 1975).
 class Halver {
 public:
-    Halver(const NumberedMesh& numbered, double longest_mm)
-        : from_(numbered), longest_(longest_mm), points_(numbered.mesh.points)
+    Halver(const NumberedMesh& numbered, const Direction& push)
+        : from_(numbered), push_(push), points_(numbered.mesh.points)
     {
     }
 
-    void halve_edges_of(std::size_t facet)
+    void halve(std::size_t facet)
     {
-        const Facet& f = from_.mesh.facets[facet];
-        for (int i = 0; i < 3; ++i)
-            halve(f[i], f[(i + 1) % 3]);
+        const int i = longest_of(from_.mesh.facets[facet]);
+        halve_edge(from_.mesh.facets[facet], i);
     }
-
+    void halve_whatever_must_be();
     NumberedMesh divided();
 
 private:
@@ -33,76 +36,75 @@ private:
     {
         return (std::uint64_t{std::min(a, b)} << 32) | std::max(a, b);
     }
-    double length(std::uint32_t a, std::uint32_t b) const
+    static std::uint64_t key_of(const Facet& f, int edge)
     {
-        return (points_[a] - points_[b]).norm();
+        return key_of(f[edge], f[(edge + 1) % 3]);
     }
-
-    void halve(std::uint32_t a, std::uint32_t b)
+    /// Of equally long ones the same for all facets on it.
+    int longest_of(const Facet& f) const
     {
-        if (length(a, b) <= longest_)
-            return;
+        const auto rank = [&](int i) {
+            return std::pair(counted_length(points_[f[i]] - points_[f[(i + 1) % 3]], push_),
+                             key_of(f, i));
+        };
+        const int first = rank(0) >= rank(1) ? 0 : 1;
+        return rank(first) >= rank(2) ? first : 2;
+    }
+    bool halve_edge(const Facet& f, int edge)
+    {
         const auto [entry, is_new] =
-            middles_.emplace(key_of(a, b), static_cast<std::uint32_t>(points_.size()));
+            middles_.emplace(key_of(f, edge), static_cast<std::uint32_t>(points_.size()));
         if (is_new)
-            points_.emplace_back((points_[a] + points_[b]) / 2);
+            points_.emplace_back((points_[f[edge]] + points_[f[(edge + 1) % 3]]) / 2);
+        return is_new;
     }
-    std::uint32_t middle(std::uint32_t a, std::uint32_t b) const
+    std::uint32_t middle(const Facet& f, int edge) const
     {
-        const auto found = middles_.find(key_of(a, b));
+        const auto found = middles_.find(key_of(f, edge));
         return found == middles_.end() ? whole : found->second;
     }
-    void add(std::uint32_t a, std::uint32_t b, std::uint32_t c) { facets_.push_back({a, b, c}); }
     void divide(const Facet& f);
-    void divide_one(std::uint32_t a, std::uint32_t ab, std::uint32_t b, std::uint32_t c)
-    {
-        add(a, ab, c);
-        add(ab, b, c);
-    }
-    void divide_two(const Facet& f, std::uint32_t ab, std::uint32_t bc);
 
     const NumberedMesh& from_;
-    double longest_;
+    const Direction& push_;
     std::vector<Point> points_;
     std::vector<Facet> facets_;
     std::unordered_map<std::uint64_t, std::uint32_t> middles_;
 };
 
-/// The quadrilateral that is left beside corner b is cut along its shorter diagonal.
-void Halver::divide_two(const Facet& f, std::uint32_t ab, std::uint32_t bc)
+void Halver::halve_whatever_must_be()
 {
-    const auto [a, b, c] = f;
-    add(ab, b, bc);
-    if (length(a, bc) <= length(ab, c)) {
-        add(a, ab, bc);
-        add(a, bc, c);
-    } else {
-        add(a, ab, c);
-        add(ab, bc, c);
+    bool more = !middles_.empty();
+    while (more) {
+        more = false;
+        for (const Facet& f : from_.mesh.facets) {
+            const bool any =
+                middle(f, 0) != whole || middle(f, 1) != whole || middle(f, 2) != whole;
+            if (any && halve_edge(f, longest_of(f)))
+                more = true;
+        }
     }
 }
 
 void Halver::divide(const Facet& f)
 {
-    const auto [a, b, c] = f;
-    const std::array<std::uint32_t, 3> m = {middle(a, b), middle(b, c), middle(c, a)};
-    const auto count = 3 - std::count(m.begin(), m.end(), whole);
-    if (count == 0)
-        return add(a, b, c);
-    if (count == 3) {
-        add(a, m[0], m[2]);
-        add(m[0], b, m[1]);
-        add(m[2], m[1], c);
-        return add(m[0], m[1], m[2]);
+    const int longest = longest_of(f);
+    const std::uint32_t m = middle(f, longest);
+    if (m == whole) {
+        facets_.push_back(f);
+        return;
     }
-    for (std::uint32_t i = 0; i < 3; ++i) {
-        const std::uint32_t j = (i + 1) % 3;
-        const std::uint32_t k = (i + 2) % 3;
-        if (count == 1 && m[i] != whole)
-            return divide_one(f[i], m[i], f[j], f[k]);
-        if (count == 2 && m[k] == whole)
-            return divide_two({f[i], f[j], f[k]}, m[i], m[j]);
-    }
+    const std::uint32_t a = f[longest];
+    const std::uint32_t b = f[(longest + 1) % 3];
+    const std::uint32_t c = f[(longest + 2) % 3];
+    if (const std::uint32_t q = middle(f, (longest + 2) % 3); q != whole)
+        facets_.insert(facets_.end(), {{a, m, q}, {q, m, c}});
+    else
+        facets_.push_back({a, m, c});
+    if (const std::uint32_t r = middle(f, (longest + 1) % 3); r != whole)
+        facets_.insert(facets_.end(), {{m, b, r}, {m, r, c}});
+    else
+        facets_.push_back({m, b, c});
 }
 
 NumberedMesh Halver::divided()
@@ -119,22 +121,31 @@ NumberedMesh Halver::divided()
 
 } // namespace
 
-double longest_edge(const TriangleMesh& mesh, std::size_t facet)
+double counted_length(const Vector& edge, const Direction& push)
+{
+    constexpr double along_share = 0.25;
+    const double along = push.dot(edge);
+    return (edge - (1 - along_share) * along * push.vector()).norm();
+}
+
+double longest_edge(const TriangleMesh& mesh, std::size_t facet, const Direction& push)
 {
     double longest = 0;
-    for (int i = 0; i < 3; ++i)
-        longest =
-            std::max(longest, (mesh.corner(facet, i) - mesh.corner(facet, (i + 1) % 3)).norm());
+    for (int i = 0; i < 3; ++i) {
+        const Vector edge = mesh.corner(facet, i) - mesh.corner(facet, (i + 1) % 3);
+        longest = std::max(longest, counted_length(edge, push));
+    }
     return longest;
 }
 
 NumberedMesh with_halved_edges(const NumberedMesh& numbered,
-                               const std::vector<std::uint8_t>& marked, double longest_mm)
+                               const std::vector<std::uint8_t>& marked, const Direction& push)
 {
-    Halver halver(numbered, longest_mm);
+    Halver halver(numbered, push);
     for (std::size_t f = 0; f < marked.size(); ++f)
         if (marked[f] != 0)
-            halver.halve_edges_of(f);
+            halver.halve(f);
+    halver.halve_whatever_must_be();
     return halver.divided();
 }
 

@@ -228,9 +228,7 @@ void ReliefFinder::ask_more(const std::vector<ReliefDemand>& left)
             demands_.push_back(wanting);
             continue;
         }
-        const Area short_of =
-            std::max(wanting.needed - wanting.seen, square_millimetres(least_raise_mm2));
-        found->needed += raise * short_of;
+        found->needed += raise * std::max(wanting.lacking, square_millimetres(least_raise_mm2));
     }
     measure(0);
 }

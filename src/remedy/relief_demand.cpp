@@ -108,9 +108,10 @@ void Collector::add(const RowFindings& row, const LampVerdict& verdict, std::siz
         const std::optional<Area> area = needed(row, verdict, direction);
         if (!area)
             continue;
-        const Bearing& bearing = look.toward[direction.at];
-        add({check, row.row.id, verdict.look, bearing, direction_of(bearing, look.frame),
-             look.visible(direction.at), *area,
+        const std::size_t at = direction.at;
+        const Area surely = std::min(look.low(at), look.visible(at));
+        add({check, row.row.id, verdict.look, look.toward[at],
+             direction_of(look.toward[at], look.frame), look.visible(at), *area, *area - surely,
              std::holds_alternative<NoObstacle>(row.row.criterion)});
     }
 }

@@ -14,6 +14,7 @@ struct ReliefDemand {
     Direction toward = Direction::x(); ///< vehicle frame
     Area seen;
     Area needed;             ///< spare included
+    Area lacking;            ///< until the verdict is sure, whatever figures are off
     bool everything = false; ///< nothing that was not approved with the lamp may hide any of it
 };
 

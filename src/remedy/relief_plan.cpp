@@ -15,8 +15,9 @@ constexpr std::uint32_t levels = 96;
 /// How much deeper than free slopes need is looked at where points are held: other parts of the
 /// lamp, further from them, may have to be freed.
 constexpr double deeper_past_held = 2;
-/// Rounds of halving: facets of 10 m come down to less than the finest edge.
-constexpr int most_halvings = 16;
+/// Rounds of halving: two of them halve a facet's longest edge, so that facets of 10 m come down to
+/// less than the finest edge.
+constexpr int most_halvings = 40;
 /// A relief that samples say is not needed is made all the same, where proofs say that it is; mm.
 constexpr double least_depth_mm = 0.01;
 /// A column may go so far beyond its level's depth through rounding, of 1.
@@ -156,7 +157,7 @@ Region Planner::region_of(std::size_t patch) const
         const auto marked = asked_facets(ground_, patch, region.mesh.mesh, all, edge_, silent_);
         if (std::find(marked.begin(), marked.end(), 1) == marked.end())
             break;
-        region.mesh = with_halved_edges(region.mesh, marked, edge_);
+        region.mesh = with_halved_edges(region.mesh, marked, pushed.push);
     }
     region.caps =
         depth_caps(region.mesh.mesh, pushed.push, held_points(ground_, patch, region.mesh),
@@ -231,23 +232,22 @@ void Planner::add_points(Table& table) const
 /// depth meets then is to see as much as it can.
 double Planner::limit_levels(ReliefPlan& plan)
 {
-    ChoiceProblem alone{looked_ / levels, {}, {}};
+    const double step = looked_ / levels;
     double deepest = deepest_;
     for (std::size_t i = 0; i < tables_.size(); ++i) {
         ChoiceDemand& demand = tables_[i].choice;
         std::vector<double> all;
         for (const ChoiceColumn& column : demand.columns)
-            all.push_back(alone.step * column.highest);
-        if (const double most = seen_under(alone, demand, all);
+            all.push_back(step * column.highest);
+        if (const double most = seen_under(demand, step, all);
             most < demand.needed * (1 - level_grain)) {
             plan.held_back.emplace_back(i, most);
             demand.needed = most;
         }
-        alone.demands = {demand};
-        for (const double depth : depth_ordered_choice(alone).front())
-            deepest = std::max(deepest, depth);
+        const std::vector<double> alone = depth_ordered_choice(demand, step);
+        deepest = std::max(deepest, *std::max_element(alone.begin(), alone.end()));
     }
-    const auto highest = static_cast<std::uint32_t>(std::ceil(deepest / alone.step - level_grain));
+    const auto highest = static_cast<std::uint32_t>(std::ceil(deepest / step - level_grain));
     for (Table& table : tables_)
         for (ChoiceColumn& column : table.choice.columns)
             column.highest = std::min(column.highest, highest);

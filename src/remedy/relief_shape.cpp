@@ -10,7 +10,7 @@ namespace glim {
 
 namespace {
 
-constexpr int most_halvings = 16;
+constexpr int most_halvings = 40;
 /// What is pushed less than this counts as not touched; mm.
 constexpr double touched_grain = 1e-4;
 
@@ -22,20 +22,20 @@ NumberedMesh divided_where_asked(const ReliefGround& ground, std::size_t patch,
         const auto marked = asked_facets(ground, patch, mesh.mesh, plan.asked, edge_mm, workers);
         if (std::find(marked.begin(), marked.end(), 1) == marked.end())
             break;
-        mesh = with_halved_edges(mesh, marked, edge_mm);
+        mesh = with_halved_edges(mesh, marked, ground.patches()[patch].push);
     }
     return mesh;
 }
 
 /// Long facets that the slopes of the relief reach into.
-std::vector<std::uint8_t> facets_on_slopes(const TriangleMesh& mesh,
+std::vector<std::uint8_t> facets_on_slopes(const TriangleMesh& mesh, const Direction& push,
                                            const std::vector<double>& field, double edge_mm)
 {
     std::vector<std::uint8_t> marked(mesh.facets.size(), 0);
     for (std::size_t f = 0; f < mesh.facets.size(); ++f) {
         const auto reached = [&](std::uint32_t p) { return std::isfinite(field[p]); };
         marked[f] = std::any_of(mesh.facets[f].begin(), mesh.facets[f].end(), reached) &&
-                            longest_edge(mesh, f) > edge_mm
+                            longest_edge(mesh, f, push) > edge_mm
                         ? 1
                         : 0;
     }
@@ -55,10 +55,10 @@ ReshapedPatch reshaped_patch(const ReliefGround& ground, std::size_t patch, cons
             wanted_depths(ground, patch, reshaped.mesh.mesh.points, plan.asked, edge, workers);
         const std::vector<double> field =
             cones_over(reshaped.mesh.mesh, push, reshaped.wanted, rules, blend_band(rules));
-        const auto marked = facets_on_slopes(reshaped.mesh.mesh, field, edge);
+        const auto marked = facets_on_slopes(reshaped.mesh.mesh, push, field, edge);
         if (round == most_halvings || std::find(marked.begin(), marked.end(), 1) == marked.end())
             break;
-        reshaped.mesh = with_halved_edges(reshaped.mesh, marked, edge);
+        reshaped.mesh = with_halved_edges(reshaped.mesh, marked, push);
     }
     const std::vector<double> caps =
         depth_caps(reshaped.mesh.mesh, push, held_points(ground, patch, reshaped.mesh), rules,

@@ -166,10 +166,11 @@ std::vector<std::uint8_t> asked_facets(const ReliefGround& ground, std::size_t p
                                        const Workers& workers)
 {
     const std::vector<Asker> askers = askers_of(ground, patch, asked);
+    const Direction& push = ground.patches()[patch].push;
     std::vector<std::uint8_t> marked(mesh.facets.size(), 0);
     const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
     const bool whole = for_each_index(mesh.facets.size(), silent, [&](std::size_t f, unsigned) {
-        if (longest_edge(mesh, f) <= longest_mm)
+        if (longest_edge(mesh, f, push) <= longest_mm)
             return;
         for (const Asker& asker : askers) {
             const Placement& where = asker.standing->where;
