@@ -55,6 +55,11 @@ constexpr CommandOption comparison_folder{"--out", "DIR",
                                           "of every option, and the same as .json, .csv and .txt",
                                           &Words::out};
 
+constexpr CommandOption remedy_folder{"--out", "DIR",
+                                      "write the study that comes out, ready for `check`, and what "
+                                      "it stands on to this folder",
+                                      &Words::out};
+
 constexpr CommandOption write_ies{"--write-ies", "",
                                   "with --out: write what is left of the light of every lamp that "
                                   "has a photometric file, as light/LAMP.ies",
@@ -64,6 +69,7 @@ constexpr std::array check_options{out_folder, step, threads, json, quiet, write
 constexpr std::array report_options{report_folder, step, date, threads, quiet};
 constexpr std::array picture_options{toward, lamp, far_side, picture_file, threads};
 constexpr std::array compare_options{comparison_folder, step, threads, json, quiet};
+constexpr std::array remedy_options{remedy_folder, step, threads, json, quiet};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
 constexpr std::array tables_options{json};
@@ -85,6 +91,11 @@ constexpr std::array commands = {
             "or what a remedy has written. Each is checked again. What is known of costs stands in "
             "[costs] and with the options; nothing is filled in.",
             compare_options, compare_request},
+    Command{"add-lamp", "STUDY", "search the body for a place for one more lamp",
+            "STUDY is a study file with [add_lamp] (docs/add-lamp.md): which surfaces may carry a "
+            "lamp that would make the checks be met. Ends with 0 where a place is found and "
+            "confirmed by a check, with 1 where none is.",
+            remedy_options, add_lamp_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "

@@ -139,6 +139,16 @@ Request picture_request(const Words& words, Complaints& complaints)
                           .threads = read_threads(words, complaints)};
 }
 
+Request add_lamp_request(const Words& words, Complaints& complaints)
+{
+    return AddLampRequest{.study = words.argument.value_or(""),
+                          .out = read_out(words, complaints),
+                          .step = read_step(words, complaints),
+                          .threads = read_threads(words, complaints),
+                          .json = words.json,
+                          .quiet = words.quiet};
+}
+
 Request inspect_request(const Words& words, Complaints&)
 {
     return InspectRequest{.file = words.argument.value_or(""), .json = words.json};

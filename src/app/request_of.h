@@ -18,6 +18,7 @@ Request check_request(const Words& words, Complaints& complaints);
 Request report_request(const Words& words, Complaints& complaints);
 Request picture_request(const Words& words, Complaints& complaints);
 Request compare_request(const Words& words, Complaints& complaints);
+Request add_lamp_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);
 Request new_request(const Words& words, Complaints& complaints);
 Request tables_request(const Words& words, Complaints& complaints);

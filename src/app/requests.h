@@ -52,6 +52,16 @@ struct CompareRequest {
     bool quiet = false;
 };
 
+/// Where one more lamp could go: [add_lamp] of the study.
+struct AddLampRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;                ///< in place of the study's own
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 struct InspectRequest {
     std::filesystem::path file;
     bool json = false;
@@ -74,7 +84,8 @@ struct TextRequest {
     std::string text;
 };
 
-using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, CompareRequest,
-                             InspectRequest, NewRequest, TablesRequest, TextRequest>;
+using Request =
+    std::variant<CheckRequest, ReportRequest, PictureRequest, CompareRequest, AddLampRequest,
+                 InspectRequest, NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

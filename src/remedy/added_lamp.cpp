@@ -124,6 +124,20 @@ std::vector<std::vector<bool>> weigh(AddedLampAnswer& answer, const Session& ses
     return std::move(weighed.serves);
 }
 
+/// What a check of the study with the best lamp says.
+std::vector<Outcome> outcomes_with(const Study& study, const AddedLampAnswer& answer,
+                                   const Workers& workers)
+{
+    StudyWithLamp with = with_added_lamp(study, answer.lamp, answer.alone.front().lens,
+                                         answer.checks, WhoAnswers::beside_others);
+    const Session session(std::move(with.study));
+    std::vector<Outcome> outcomes;
+    for (const CheckFindings& check :
+         session.check(answer.checks, study.sampling.step, workers).checks)
+        outcomes.push_back(check.outcome);
+    return outcomes;
+}
+
 } // namespace
 
 std::vector<std::size_t> checks_of(const Study& study, const AddLampTask& task)
@@ -162,6 +176,8 @@ AddedLampAnswer find_added_lamp(const Session& session, const AddLampTask& task,
     const auto serves = weigh(answer, session, task, from, workers);
     PlaceSearch search(session, task, answer, workers);
     answer.alone = search.alone(needs);
+    if (!answer.alone.empty())
+        answer.confirmed = outcomes_with(study, answer, workers);
     if (answer.missing == 0)
         return answer;
     answer.filling = search.filling(needs);

@@ -47,10 +47,12 @@ struct LampCover {
 struct AddedLampAnswer {
     std::vector<std::size_t> checks; ///< places in the study's: those not met without it
     LampId helped;
-    Lamp lamp;                       ///< what is added, without its surfaces
-    std::size_t missing = 0;         ///< failing directions looked at
-    Angle step;                      ///< how finely candidates were looked at
-    std::vector<AddedPlace> alone;   ///< meet every row alone; the best first
+    Lamp lamp;                     ///< what is added, without its surfaces
+    std::size_t missing = 0;       ///< failing directions looked at
+    Angle step;                    ///< how finely candidates were looked at
+    std::vector<AddedPlace> alone; ///< meet every row alone; the best first
+    /// The outcomes of the checks asked of all their lamps, with the best of these added.
+    std::vector<Outcome> confirmed;
     std::vector<AddedPlace> filling; ///< only where the rules let lamps answer together
     std::optional<LampCover> cover;  ///< where no single place fills the gap
     CandidateCounts counts;

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "machine/new_folder.h"
+#include "remedy/added_lamp.h"
+
+#include <filesystem>
+
+namespace glim {
+
+/// Writes to `folder`, which will stand at `target`, and commits it: a study laid over this one for
+/// each place (`study.toml` for the best, `place-2.toml` ...) with its lens as OBJ, the table of
+/// places, the answer as JSON and text, the body painted with where a lamp could go (PLY), and a
+/// picture of it. Throws Stopped.
+void write_added_lamp(const AddedLampAnswer& answer, const Session& session,
+                      const AddLampTask& task, const std::filesystem::path& target,
+                      NewFolder& folder, const Workers& workers);
+
+} // namespace glim
