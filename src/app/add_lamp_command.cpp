@@ -66,7 +66,7 @@ Answer answer(const AddLampRequest& request, const Surroundings& here)
     const AddedLampAnswer found =
         find_added_lamp(session, task, findings, telling("trying places", "directions"));
     if (folder)
-        write_added_lamp(found, session, task, *request.out, *folder,
+        write_added_lamp({found, session, task}, *request.out, *folder,
                          telling("picturing", "bands"));
     line.erase();
     std::string notes = warnings_words(study.warnings, here.style);

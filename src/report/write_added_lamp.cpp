@@ -104,14 +104,16 @@ StudyOverlay overlay_of(const AddedLampAnswer& answer, const AddedPlace& place, 
     return overlay;
 }
 
-void put_place(const AddedLampAnswer& answer, const AddedPlace& place, const Study& study,
-               const std::filesystem::path& target, std::size_t number, NewFolder& folder)
+/// The study and the lens of one place, under the names of its rank.
+void put_place(const AddedLampAnswer& answer, std::size_t rank, const Study& study,
+               const std::filesystem::path& target, NewFolder& folder)
 {
-    const std::string suffix = number == 1 ? "" : "-" + std::to_string(number);
+    const AddedPlace& place = answer.alone[rank];
+    const std::string suffix = rank == 0 ? "" : "-" + std::to_string(rank + 1);
     const std::string file = "added-lens" + suffix + ".obj";
     const std::array parts = {NamedPart{"added_lens", &place.lens.mesh}};
     folder.put(file, obj_of(parts));
-    folder.put(number == 1 ? "study.toml" : "place" + suffix + ".toml",
+    folder.put(rank == 0 ? "study.toml" : "place" + suffix + ".toml",
                overlay_text(overlay_of(answer, place, study, file), target));
 }
 
@@ -150,13 +152,13 @@ std::string suitability_ply(const AddedLampAnswer& answer, const Study& study)
 
 } // namespace
 
-void write_added_lamp(const AddedLampAnswer& answer, const Session& session,
-                      const AddLampTask& task, const std::filesystem::path& target,
+void write_added_lamp(const AddedLampContent& content, const std::filesystem::path& target,
                       NewFolder& folder, const Workers& workers)
 {
+    const auto& [answer, session, task] = content;
     const Study& study = session.study();
     for (std::size_t i = 0; i < answer.alone.size(); ++i)
-        put_place(answer, answer.alone[i], study, target, i + 1, folder);
+        put_place(answer, i, study, target, folder);
     folder.put("add-lamp.json", text_of(added_lamp_json(answer, study, task)));
     folder.put("summary.txt", added_lamp_words(answer, study, task));
     if (!answer.nothing_to_do()) {
