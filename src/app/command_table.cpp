@@ -50,6 +50,10 @@ constexpr CommandOption picture_file{"--out", "FILE",
                                      "picture-LAMP-H-45-V0.png in this folder",
                                      &Words::out};
 
+constexpr CommandOption relief_folder{"--out", "DIR",
+                                      "write a study to check, the reshaped meshes, depths, "
+                                      "sections and the body to be cut away to this folder",
+                                      &Words::out};
 constexpr CommandOption comparison_folder{"--out", "DIR",
                                           "write comparison.html and comparison.pdf with pictures "
                                           "of every option, and the same as .json, .csv and .txt",
@@ -68,6 +72,7 @@ constexpr CommandOption write_ies{"--write-ies", "",
 constexpr std::array check_options{out_folder, step, threads, json, quiet, write_ies};
 constexpr std::array report_options{report_folder, step, date, threads, quiet};
 constexpr std::array picture_options{toward, lamp, far_side, picture_file, threads};
+constexpr std::array relief_options{relief_folder, step, threads, json, quiet};
 constexpr std::array compare_options{comparison_folder, step, threads, json, quiet};
 constexpr std::array remedy_options{remedy_folder, step, threads, json, quiet};
 constexpr std::array inspect_options{json};
@@ -86,6 +91,10 @@ constexpr std::array commands = {
             "STUDY is a study file; it needs no checks. The picture (docs/pictures.md) shows what "
             "of the lamp is seen, what is hidden and by what.",
             picture_options, picture_request},
+    Command{"relief", "STUDY", "find how shallow a relief frees the lamps, and shape it",
+            "STUDY is a study file with surfaces that are `reshapeable` (docs/relief.md). Found is "
+            "what a check of the reshaped surfaces confirms.",
+            relief_options, relief_request},
     Command{"compare", "STUDY", "hold the options of a study side by side, with what they cost",
             "STUDY is a study file with an [[option]] for each variant (docs/compare.md): a theme, "
             "or what a remedy has written. Each is checked again. What is known of costs stands in "

@@ -32,6 +32,8 @@ Answer answer(const CheckRequest& request, const Surroundings& here);
 Answer answer(const ReportRequest& request, const Surroundings& here);
 /// Pictures a lamp of the study from one direction and tells what it shows.
 Answer answer(const PictureRequest& request, const Surroundings& here);
+/// Finds how shallow a relief frees the lamps, shapes it and proves it.
+Answer answer(const ReliefRequest& request, const Surroundings& here);
 /// Judges the options of a study and holds them side by side.
 Answer answer(const CompareRequest& request, const Surroundings& here);
 /// Searches the body for a place for one more lamp and tells what it found.

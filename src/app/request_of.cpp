@@ -106,6 +106,16 @@ Request check_request(const Words& words, Complaints& complaints)
                         .write_ies = words.write_ies};
 }
 
+Request relief_request(const Words& words, Complaints& complaints)
+{
+    return ReliefRequest{.study = words.argument.value_or(""),
+                         .out = read_out(words, complaints),
+                         .step = read_step(words, complaints),
+                         .threads = read_threads(words, complaints),
+                         .json = words.json,
+                         .quiet = words.quiet};
+}
+
 Request compare_request(const Words& words, Complaints& complaints)
 {
     return CompareRequest{.study = words.argument.value_or(""),

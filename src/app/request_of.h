@@ -17,6 +17,7 @@ inline constexpr Angle largest_step = degrees(45);
 Request check_request(const Words& words, Complaints& complaints);
 Request report_request(const Words& words, Complaints& complaints);
 Request picture_request(const Words& words, Complaints& complaints);
+Request relief_request(const Words& words, Complaints& complaints);
 Request compare_request(const Words& words, Complaints& complaints);
 Request add_lamp_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);

@@ -42,6 +42,16 @@ struct PictureRequest {
     unsigned threads = 0;                     ///< 0: all cores
 };
 
+/// The least relief of surfaces that may be reshaped.
+struct ReliefRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;                ///< in place of the study's own
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 /// Options of a study side by side.
 struct CompareRequest {
     std::filesystem::path study;
@@ -85,7 +95,7 @@ struct TextRequest {
 };
 
 using Request =
-    std::variant<CheckRequest, ReportRequest, PictureRequest, CompareRequest, AddLampRequest,
-                 InspectRequest, NewRequest, TablesRequest, TextRequest>;
+    std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest, AddLampRequest,
+                 CompareRequest, InspectRequest, NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

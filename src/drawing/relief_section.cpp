@@ -28,7 +28,8 @@ Eigen::AlignedBox2d pushed_box(const ReliefSection& section)
     for (const SectionLine& line : section.after)
         for (const SectionPoint& p : line.points)
             if (p.figure > touched_mm)
-                box.extend(section.view.flat(p.at));
+                box.extend(section.view.flat(p.at))
+                    .extend(section.view.flat(p.at - p.figure * section.push.vector()));
     return box;
 }
 
@@ -141,7 +142,7 @@ std::vector<ReliefSection> relief_sections(const ReshapedSurface& surface,
     std::vector<ReliefSection> sections;
     for (const int axis : {front.across, front.up}) {
         const Direction normal = Direction::along(Vector::Unit(axis));
-        sections.push_back({AxisView::beside(front, axis, vehicle), through,
+        sections.push_back({AxisView::beside(front, axis, vehicle), surface.push, through,
                             surface_section(drawn, {}, through, normal),
                             surface_section(surface.mesh, depths, through, normal)});
     }

@@ -10,7 +10,8 @@ namespace glim {
 /// A plane across an axis of the vehicle through the deepest point of a relief, and how it cuts the
 /// surface before and after.
 struct ReliefSection {
-    AxisView view;                   ///< `along` is the axis that the plane lies across
+    AxisView view; ///< `along` is the axis that the plane lies across
+    Direction push = Direction::x();
     Point through = Point::Zero();   ///< before it was pushed
     std::vector<SectionLine> before; ///< figures are 0
     std::vector<SectionLine> after;  ///< figures are depths, mm
