@@ -16,16 +16,16 @@ namespace glim {
 
 namespace {
 
-std::string overlay_of(const std::vector<std::string>& surfaces,
-                       const std::vector<std::string>& files, const Study& study,
-                       const std::filesystem::path& target)
+std::string overlay_of(const Relief& relief, const std::vector<std::string>& files,
+                       const Study& study, const std::filesystem::path& target)
 {
     StudyOverlay overlay{.base = study.file,
                          .title = (study.title.empty() ? "" : study.title + ", ") + "relieved",
                          .about = {"A relief, laid over the study that it was found for:",
                                    "`cornerglim check` reads it like any other."}};
-    for (std::size_t i = 0; i < surfaces.size(); ++i)
-        overlay.tables.push_back(reshaped_surface(surfaces[i], files[i] + ".obj"));
+    for (std::size_t i = 0; i < files.size(); ++i)
+        overlay.tables.push_back(
+            reshaped_surface(study.surfaces[relief.shape.surfaces[i].surface], files[i] + ".obj"));
     return overlay_text(overlay, target);
 }
 
@@ -95,7 +95,7 @@ void put_relief(const Relief& relief, const Study& study, const std::filesystem:
     for (const ReshapedSurface& surface : relief.shape.surfaces)
         names.push_back(study.surfaces[surface.surface].name);
     const std::vector<std::string> files = plain_names(names);
-    folder.put("study.toml", overlay_of(names, files, study, target));
+    folder.put("study.toml", overlay_of(relief, files, study, target));
     for (std::size_t i = 0; i < files.size(); ++i)
         put_surface(relief.shape.surfaces[i], study, files[i], folder);
 }

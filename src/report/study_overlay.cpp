@@ -1,6 +1,7 @@
 #include "report/study_overlay.h"
 
 #include "report/toml_text.h"
+#include "words/numbers.h"
 
 namespace glim {
 
@@ -38,9 +39,13 @@ std::string overlay_text(const StudyOverlay& overlay, const std::filesystem::pat
     return text;
 }
 
-OverlayTable reshaped_surface(const std::string& name, const std::string& file)
+OverlayTable reshaped_surface(const Surface& drawn, const std::string& file)
 {
-    return {"surface", true, {{"name", toml_text(name)}, {"reshaped", toml_text(file)}}};
+    return {"surface",
+            true,
+            {{"name", toml_text(drawn.name)},
+             {"reshaped", toml_text(file)},
+             {"chord", shortest(in_mm(drawn.chord.error))}}};
 }
 
 } // namespace glim

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/surface.h"
+
 #include <filesystem>
 #include <string>
 #include <utility>
@@ -29,7 +31,9 @@ struct StudyOverlay {
 /// remedy's own sections give the base are not repeated: the base still has them.
 std::string overlay_text(const StudyOverlay& overlay, const std::filesystem::path& folder);
 
-/// [[surface]] with another shape: the facets of `file` stand in the place of those it takes.
-OverlayTable reshaped_surface(const std::string& name, const std::string& file);
+/// [[surface]] with another shape: the facets of `file` stand in the place of those it takes, and
+/// lie as near to the surface that they stand for as those did. (Estimated anew, the bends of a
+/// relief would count as errors of its mesh.)
+OverlayTable reshaped_surface(const Surface& drawn, const std::string& file);
 
 } // namespace glim

@@ -17,8 +17,9 @@ TEST_CASE("an overlay writes its tables in order, below what it says of itself",
         "a.toml",
         "relieved",
         {"one line"},
-        {reshaped_surface("nose", "nose.obj"), {"relief", false, {{"spare", "2"}}}}};
+        {reshaped_surface(nose, "nose.obj"), {"relief", false, {{"spare", "2"}}}}};
     CHECK(overlay_text(overlay, ".") ==
           "# one line\n\nformat = 1\nbase = \"a.toml\"\ntitle = \"relieved\"\n"
-          "\n[[surface]]\nname = \"nose\"\nreshaped = \"nose.obj\"\n\n[relief]\nspare = 2\n");
+          "\n[[surface]]\nname = \"nose\"\nreshaped = \"nose.obj\"\nchord = "
+          "0.05\n\n[relief]\nspare = 2\n");
 }
