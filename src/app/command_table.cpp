@@ -95,16 +95,16 @@ constexpr std::array commands = {
             "STUDY is a study file with surfaces that are `reshapeable` (docs/relief.md). Found is "
             "what a check of the reshaped surfaces confirms.",
             relief_options, relief_request},
-    Command{"compare", "STUDY", "hold the options of a study side by side, with what they cost",
-            "STUDY is a study file with an [[option]] for each variant (docs/compare.md): a theme, "
-            "or what a remedy has written. Each is checked again. What is known of costs stands in "
-            "[costs] and with the options; nothing is filled in.",
-            compare_options, compare_request},
     Command{"add-lamp", "STUDY", "search the body for a place for one more lamp",
             "STUDY is a study file with [add_lamp] (docs/add-lamp.md): which surfaces may carry a "
             "lamp that would make the checks be met. Ends with 0 where a place is found and "
             "confirmed by a check, with 1 where none is.",
             remedy_options, add_lamp_request},
+    Command{"compare", "STUDY", "hold the options of a study side by side, with what they cost",
+            "STUDY is a study file with an [[option]] for each variant (docs/compare.md): a theme, "
+            "or what a remedy has written. Each is checked again. What is known of costs stands in "
+            "[costs] and with the options; nothing is filled in.",
+            compare_options, compare_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "
