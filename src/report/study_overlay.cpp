@@ -11,8 +11,11 @@ namespace {
 /// here: then the whole path.
 std::string path_from(const std::filesystem::path& folder, const std::filesystem::path& file)
 {
-    const std::filesystem::path from = std::filesystem::weakly_canonical(folder);
-    return std::filesystem::weakly_canonical(file).lexically_proximate(from).generic_string();
+    // Absolute first: what is not there yet has no canonical path while it is a relative one.
+    const auto whole = [](const std::filesystem::path& path) {
+        return std::filesystem::weakly_canonical(std::filesystem::absolute(path));
+    };
+    return whole(file).lexically_proximate(whole(folder)).generic_string();
 }
 
 std::string table_text(const OverlayTable& table)
