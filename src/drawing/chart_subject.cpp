@@ -1,5 +1,6 @@
 #include "drawing/chart_subject.h"
 
+#include "words/light_words.h"
 #include "words/look_words.h"
 #include "words/numbers.h"
 #include "words/verdict_words.h"
@@ -10,6 +11,9 @@ namespace glim {
 
 namespace {
 
+/// So many times less than what is asked has the colour of nothing left.
+constexpr double most_below_limit = 100;
+
 std::string words_of_region(const RuleRow& row, Outcome outcome)
 {
     std::string words(words_of(outcome));
@@ -19,6 +23,10 @@ std::string words_of_region(const RuleRow& row, Outcome outcome)
         return words + ": less than " + area_words(least->area) + " in view";
     if (const auto* most = std::get_if<MostHidden>(&row.criterion))
         return words + ": more than " + share_words(most->share, 1) + " hidden";
+    if (const auto* most = std::get_if<MostIntensity>(&row.criterion))
+        return words + ": more than " + intensity_words(most->most);
+    if (asks_light(row.criterion))
+        return words + ": too little with nothing in the way, or nothing in view";
     return words + ": nothing of the lamp in view";
 }
 
@@ -28,14 +36,42 @@ std::string words_of_threshold(const RuleRow& row)
         return area_words(least->area) + " in view, as asked";
     if (const auto* most = std::get_if<MostHidden>(&row.criterion))
         return share_words(most->share, 1) + " hidden, as allowed";
+    if (const auto* least = std::get_if<LeastIntensity>(&row.criterion))
+        return intensity_words(least->least) + " left, as asked";
+    if (const auto* most = std::get_if<MostIntensity>(&row.criterion))
+        return intensity_words(most->most) + ", as allowed";
     return "where hiding begins";
 }
 
 std::string words_of_worst(const ChartSubject& s, const LampLook& look)
 {
-    const std::string what = s.of_area ? "least in view: " : "most hidden: ";
-    return what + area_words(square_millimetres(s.worst_mm2)) + ", " +
+    return std::string(s.words().worst) + ": " + charted_words(s.charted, s.worst_figure) + ", " +
            bearing_words(s.worst, speech_of(look));
+}
+
+std::optional<double> limit_of(const RuleRow& row)
+{
+    if (const auto* least = std::get_if<LeastArea>(&row.criterion))
+        return in_mm2(least->area);
+    if (const auto* least = std::get_if<LeastIntensity>(&row.criterion))
+        return in_candelas(least->least);
+    if (const auto* most = std::get_if<MostIntensity>(&row.criterion))
+        return in_candelas(most->most);
+    return std::nullopt;
+}
+
+/// The figure and the margin in the worst direction.
+void add_worst(ChartSubject& s, const LampVerdict& verdict)
+{
+    const auto found = std::find(s.figures.at.begin(), s.figures.at.end(), worst_at(verdict));
+    if (s.words().is_light && found != s.figures.at.end()) {
+        const auto node = static_cast<std::size_t>(found - s.figures.at.begin());
+        s.worst_figure = s.figures.values[node];
+        s.worst_margin = s.figures.margins[node];
+        return;
+    }
+    s.worst_figure = in_mm2(s.of_area() ? verdict.least_visible : verdict.hidden);
+    s.worst_margin = in_mm2(verdict.margin);
 }
 
 std::vector<ChartSubject::Region> regions_of(const RuleRow& row, const DirectionFigures& figures)
@@ -53,9 +89,33 @@ std::vector<ChartSubject::Region> regions_of(const RuleRow& row, const Direction
 
 } // namespace
 
-double ChartSubject::most_mm2() const
+double ChartSubject::most() const
 {
-    return *std::max_element(figures.areas_mm2.begin(), figures.areas_mm2.end());
+    double most = 0;
+    for (const double value : figures.values)
+        most = std::max(most, value); // what is no number is never more
+    return most;
+}
+
+double ChartSubject::least() const
+{
+    double least = most();
+    for (const double value : figures.values)
+        least = std::min(least, value);
+    return least;
+}
+
+ChartScale ChartSubject::scale() const
+{
+    const double top = most();
+    if (!words().is_light)
+        return {.least = 0, .most = top > 0 ? top : 1};
+    const double asked = limit.value_or(top > 0 ? top : 1);
+    double least = asked;
+    for (const double value : figures.values)
+        if (value > 0)
+            least = std::min(least, value);
+    return whole_decades(std::max(least, asked / most_below_limit), std::max(top, asked));
 }
 
 std::shared_ptr<const ChartSubject> chart_subject(const CheckFindings& check,
@@ -69,26 +129,26 @@ std::shared_ptr<const ChartSubject> chart_subject(const CheckFindings& check,
         .figures = figures_of(row, verdict, look, hairline),
         .field = verdict.field,
         .speech = speech_of(look),
-        .of_area = asks_area(row),
-        .asked_mm2 = in_mm2(verdict.needed),
+        .charted = charted_by(row),
+        .limit = limit_of(row),
         .outline = {},
         .threshold = {},
         .threshold_label = {},
         .threshold_words = words_of_threshold(row),
         .regions = {},
         .worst = look.toward[worst_at(verdict)],
-        .worst_mm2 = in_mm2(asks_area(row) ? verdict.least_visible : verdict.hidden),
-        .worst_margin_mm2 = in_mm2(verdict.margin),
+        .worst_figure = 0,
+        .worst_margin = 0,
         .worst_words = {},
         .coverage_words = coverage_words(verdict),
     });
     s->outline = outline_of(s->figures.grid);
     s->threshold =
-        s->of_area
-            ? level_set(s->figures.grid, s->figures.margins_mm2, 0, s->figures.passages).border
-            : border_of_met(s->figures);
-    if (s->of_area)
-        s->threshold_label = area_words(verdict.needed);
+        s->limit ? level_set(s->figures.grid, s->figures.margins, 0, s->figures.passages).border
+                 : border_of_met(s->figures);
+    if (s->limit)
+        s->threshold_label = charted_words(s->charted, *s->limit);
+    add_worst(*s, verdict);
     s->regions = regions_of(row, s->figures);
     s->worst_words = words_of_worst(*s, look);
     return s;

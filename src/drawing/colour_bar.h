@@ -1,14 +1,15 @@
 #pragma once
 
 #include "drawing/canvas.h"
+#include "drawing/chart_scale.h"
 
 namespace glim {
 
-/// Which colour stands for which area, in an upright bar with its figures to the right.
+/// Which colour stands for which figure, in an upright bar with its figures to the right.
 struct ColourBar {
     std::string title; ///< what is measured, with its unit
-    double least = 0, most = 0;
-    std::function<Colour(double mm2)> colour;
+    ChartScale scale;
+    std::function<Colour(double figure)> colour;
     std::optional<double> threshold = {}; ///< marked on the bar
     /// What lies beyond has the colours of the ends: the end figures say so.
     bool open_below = false, open_above = false;

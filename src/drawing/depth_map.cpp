@@ -173,8 +173,7 @@ void draw_map(Canvas& canvas, const Depths& depths, const AxisWindow& window, co
     const double deepest = depths.deepest_mm;
     draw_colour_bar(canvas,
                     {.title = "depth (mm)",
-                     .least = 0,
-                     .most = deepest,
+                     .scale = {.least = 0, .most = deepest},
                      .colour = [deepest](double mm) { return ramp_colour(mm / deepest); }},
                     {chart_width - colour_bar_width + 8, 40, colour_bar_width, 160});
 }

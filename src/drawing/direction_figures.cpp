@@ -1,15 +1,17 @@
 #include "drawing/direction_figures.h"
 
 #include "judgement/direction_outcome.h"
+#include "judgement/light_figures.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace glim {
 
 namespace {
 
-/// mm2. A direction that fails for other reasons than its area stands this far below.
+/// mm2, or cd. A direction that fails for other reasons than its figure stands this far below.
 constexpr double just_below = 1e-6;
 
 std::vector<Bearing> nodes_of(const LampVerdict& verdict, const LampLook& look)
@@ -30,6 +32,29 @@ Area margin_at(const RuleRow& row, const LampLook& look, std::size_t at, Length 
     return tolerated_at(look, at, hairline) - look.hidden(at);
 }
 
+/// A figure with its margin.
+struct Charting {
+    double value, margin;
+};
+
+Charting charted_light(const RuleRow& row, const LampLook& look, std::size_t at,
+                       const Multiplier& multiplier)
+{
+    const bool own = charted_by(row) == Charted::own_light;
+    const std::optional<Intensity> light = own ? look.light->toward[at].whole : look.light_left(at);
+    if (!light)
+        return {std::numeric_limits<double>::quiet_NaN(), -just_below};
+    const Intensity limit = light_needed(row, look.toward[at], multiplier);
+    return {in_candelas(*light), in_candelas(own ? limit - *light : *light - limit)};
+}
+
+Charting charted_area(const RuleRow& row, const LampLook& look, std::size_t at, Length hairline)
+{
+    const bool in_view = charted_by(row) == Charted::area_in_view;
+    return {in_mm2(in_view ? look.visible(at) : look.hidden(at)),
+            in_mm2(margin_at(row, look, at, hairline))};
+}
+
 /// Of an area, where it falls to what is needed on the short way between the two directions, if it
 /// does: beside a direction that is undecided it need not.
 Bearing passage_of(const Crossing& c, const RuleRow& row)
@@ -44,7 +69,7 @@ Bearing passage_of(const Crossing& c, const RuleRow& row)
 /// Below 0 exactly where directions are not met.
 std::vector<double> standing_of(const DirectionFigures& f)
 {
-    std::vector<double> standing = f.margins_mm2;
+    std::vector<double> standing = f.margins;
     for (std::size_t i = 0; i < standing.size(); ++i)
         standing[i] = f.outcomes[i] == Outcome::met ? std::max(standing[i], 0.0)
                                                     : std::min(standing[i], -just_below);
@@ -53,16 +78,14 @@ std::vector<double> standing_of(const DirectionFigures& f)
 
 } // namespace
 
-bool asks_area(const RuleRow& row) { return std::holds_alternative<LeastArea>(row.criterion); }
-
 DirectionFigures figures_of(const RuleRow& row, const LampVerdict& verdict, const LampLook& look,
                             Length hairline)
 {
     DirectionFigures f{.grid = {nodes_of(verdict, look), verdict.field},
                        .at = {},
                        .outcomes = {},
-                       .areas_mm2 = {},
-                       .margins_mm2 = {},
+                       .values = {},
+                       .margins = {},
                        .passages = {},
                        .between = {}};
     for (const DirectionVerdict& d : verdict.directions) {
@@ -73,8 +96,11 @@ DirectionFigures figures_of(const RuleRow& row, const LampVerdict& verdict, cons
         }
         f.at.push_back(d.at);
         f.outcomes.push_back(d.outcome);
-        f.areas_mm2.push_back(in_mm2(asks_area(row) ? look.visible(d.at) : look.hidden(d.at)));
-        f.margins_mm2.push_back(in_mm2(margin_at(row, look, d.at, hairline)));
+        const Charting c = asks_light(row.criterion)
+                               ? charted_light(row, look, d.at, verdict.light->multiplier)
+                               : charted_area(row, look, d.at, hairline);
+        f.values.push_back(c.value);
+        f.margins.push_back(c.margin);
     }
     for (const Crossing& c : verdict.crossings)
         f.passages.push_back(passage_of(c, row));

@@ -1,23 +1,21 @@
 #pragma once
 
+#include "drawing/charted.h"
 #include "drawing/level_set.h"
 #include "judgement/findings.h"
 
 namespace glim {
 
-/// Whether a row is judged by what is in view or by what is hidden.
-bool asks_area(const RuleRow& row);
-
-/// What one lamp shows under one row, direction by direction, ready to be drawn. Areas in mm2, one
-/// a node of the grid.
+/// What one lamp shows under one row, direction by direction, ready to be drawn. Figures in mm2 or
+/// cd, one a node of the grid.
 struct DirectionFigures {
     FieldGrid grid;
     std::vector<std::size_t> at; ///< place in the look
     std::vector<Outcome> outcomes;
-    std::vector<double> areas_mm2;   ///< in view; of rows of obstacles: hidden
-    std::vector<double> margins_mm2; ///< above the threshold; of obstacles: tolerated less hidden
-    std::vector<Bearing> passages;   ///< on grid lines, where the outcome is known to change
-    std::vector<Bearing> between;    ///< directions between the nodes that are not met
+    std::vector<double> values;    ///< what is charted; no number where it is not known
+    std::vector<double> margins;   ///< how far better than the threshold: below 0 it is not kept
+    std::vector<Bearing> passages; ///< on grid lines, where the outcome is known to change
+    std::vector<Bearing> between;  ///< directions between the nodes that are not met
 };
 
 /// Requires: the row looked in directions. `hairline` as in Sampling.

@@ -70,8 +70,7 @@ Raster painted(const PictureFrame& frame, const SampleColour& colour, const std:
         };
         return Colour{mean(sum[0]), mean(sum[1]), mean(sum[2])};
     };
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    const bool whole = for_each_index(frame.height, silent, [&](std::size_t y, unsigned) {
+    const bool whole = for_each_index(frame.height, workers.silent(), [&](std::size_t y, unsigned) {
         for (std::size_t x = 0; x < frame.width; ++x)
             raster.at(static_cast<int>(x), static_cast<int>(y)) = pixel(x, y);
     });

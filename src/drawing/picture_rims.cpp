@@ -110,9 +110,8 @@ std::vector<Rim> by_rows(const RimFinder& finder, const Workers& workers, const 
 {
     std::vector<Rim> rims(static_cast<std::size_t>(finder.rows()) *
                           static_cast<std::size_t>(finder.columns()));
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
     const bool whole = for_each_index(
-        static_cast<std::size_t>(finder.rows()), silent, [&](std::size_t row, unsigned) {
+        static_cast<std::size_t>(finder.rows()), workers.silent(), [&](std::size_t row, unsigned) {
             for (int column = 0; column < finder.columns(); ++column)
                 rims[row * static_cast<std::size_t>(finder.columns()) +
                      static_cast<std::size_t>(column)] = work(column, static_cast<int>(row));

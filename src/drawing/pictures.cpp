@@ -110,8 +110,8 @@ public:
             pictures.eyes.push_back(picture_of(std::move(eye)));
         for (const auto& [check, verdict] : corners) {
             pictures.vehicles.push_back(
-                {check,
-                 vehicle_view(session_, findings_.looks[verdict->look], *verdict, silent())});
+                {check, vehicle_view(session_, findings_.looks[verdict->look], *verdict,
+                                     workers_.silent())});
             tell();
         }
         return pictures;
@@ -124,15 +124,10 @@ private:
                                   .try_emplace(eye.look, session_.study(), session_.scene(),
                                                findings_.looks[eye.look])
                                   .first->second;
-        EyePicture picture{eye.look, eye.toward, view.toward(eye.toward, silent()),
+        EyePicture picture{eye.look, eye.toward, view.toward(eye.toward, workers_.silent()),
                            std::move(eye.checks)};
         tell();
         return picture;
-    }
-
-    Workers silent() const
-    {
-        return {.threads = workers_.threads, .stop = workers_.stop, .progress = {}};
     }
 
     void tell()

@@ -46,9 +46,17 @@ public:
 private:
     const FieldGrid& grid() const { return s_.figures.grid; }
     int count() const { return along_h_ ? grid().h_lines() : grid().v_lines(); }
+    /// Whether the next node is there and both have figures.
     bool joined(int i) const
     {
-        return along_h_ ? grid().joined_along_h(line_, i) : grid().joined_along_v(i, line_);
+        const bool neighbours =
+            along_h_ ? grid().joined_along_h(line_, i) : grid().joined_along_v(i, line_);
+        return neighbours && is_known(i) && is_known(i + 1);
+    }
+    bool is_known(int i) const
+    {
+        return !std::isnan(
+            s_.figures.values[*grid().node(along_h_ ? line_ : i, along_h_ ? i : line_)]);
     }
 
     ProfilePoint point(int i) const
@@ -58,16 +66,39 @@ private:
         const Bearing b = grid().bearing(v, h);
         ProfilePoint p;
         p.along = along_h_ ? b.h : b.v;
-        p.figure = s_.figures.areas_mm2[node];
+        p.figure = s_.figures.values[node];
+        p.threshold = s_.limit.value_or(s_.figures.margins[node] + p.figure);
+        if (s_.words().is_light)
+            add_light(p, at);
+        else
+            add_errors(p, at);
+        p.outcome = s_.figures.outcomes[node];
+        return p;
+    }
+
+    void add_errors(ProfilePoint& p, std::size_t at) const
+    {
         p.likely_error = in_mm2(uncertainty(look_, at));
         if (look_.seen[at].certified)
-            p.proved = s_.of_area
+            p.proved = s_.of_area()
                            ? std::pair(in_mm2(look_.low(at)), in_mm2(look_.high(at)))
                            : std::pair(in_mm2(look_.hidden_low(at)), in_mm2(look_.hidden_high(at)));
         p.mesh_error = in_mm2(look_.mesh_error[at]);
-        p.threshold = s_.of_area ? s_.asked_mm2 : s_.figures.margins_mm2[node] + p.figure;
-        p.outcome = s_.figures.outcomes[node];
-        return p;
+    }
+
+    /// The areas' errors as shares of the lamp's light; what is assumed of brightness is not in
+    /// them.
+    void add_light(ProfilePoint& p, std::size_t at) const
+    {
+        const std::optional<Intensity> whole = look_.light->toward[at].whole;
+        if (s_.charted != Charted::light_left || !whole)
+            return;
+        p.whole = in_candelas(*whole);
+        if (const Area approved = look_.approved(at);
+            approved > Area() && look_.hidden_high(at) > Area()) {
+            p.likely_error = *p.whole * (uncertainty(look_, at) / approved);
+            p.mesh_error = *p.whole * (look_.mesh_error[at] / approved);
+        }
     }
 
     /// Where between two neighbours "met" ends: where it is known, else where the margin is 0, else

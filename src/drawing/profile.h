@@ -4,15 +4,16 @@
 
 namespace glim {
 
-/// One node on a line of the grid. Areas in mm2.
+/// One node on a line of the grid. Figures in mm2 or cd, as the subject's.
 struct ProfilePoint {
     Angle along;
     double figure = 0;
     double likely_error = 0; ///< of the computing: an estimate, or the rounding of an exact figure
     /// Between these the figure lies for certain; none where that was not proved.
     std::optional<std::pair<double, double>> proved;
-    double mesh_error = 0; ///< and so much beside them the surfaces may have it
-    double threshold = 0;  ///< what is asked, or allowed to be hidden
+    double mesh_error = 0;            ///< and so much beside them the surfaces may have it
+    double threshold = 0;             ///< what is asked, or allowed to be hidden
+    std::optional<double> whole = {}; ///< of light that is left: with nothing in the way
     Outcome outcome = Outcome::undecided;
 };
 

@@ -22,7 +22,8 @@ constexpr std::size_t most_spans = 4; ///< told in words; all are drawn
 /// A bar that is shorter could not be told from the line.
 constexpr double least_bar = 2;
 
-constexpr Colour error_colour{150, 160, 175}, mesh_colour{214, 219, 226}, line_colour{0, 50, 110};
+constexpr Colour error_colour{150, 160, 175}, mesh_colour{214, 219, 226}, line_colour{0, 50, 110},
+    whole_colour{190, 120, 30};
 constexpr Pen frame_pen{.colour = {90, 90, 90}, .width = 0.6};
 
 /// "15 deg down"; "level".
@@ -55,7 +56,7 @@ Text small(std::string words, Align align = Align::left)
 class ProfileChart {
 public:
     ProfileChart(Subject subject, Profile profile)
-        : s_(std::move(subject)), p_(std::move(profile)), top_(top()),
+        : s_(std::move(subject)), p_(std::move(profile)), scale_(scale()),
           legend_(entries(), chart_width - plot.x)
     {
     }
@@ -83,19 +84,24 @@ public:
     }
 
 private:
-    double top() const
+    ChartScale scale() const
     {
+        if (s_->words().is_light)
+            return s_->scale();
         double most = 0;
         for (const auto& stretch : p_.stretches)
             for (const ProfilePoint& p : stretch)
                 most = std::max({most, p.figure, p.figure + error(p, true), p.threshold});
-        return most > 0 ? headroom * most : 1;
+        return {.least = 0, .most = most > 0 ? headroom * most : 1};
     }
     double x_of(Angle a) const
     {
         return plot.x + (a - p_.first()) / (p_.last() - p_.first()) * plot.width;
     }
-    double y_of(double mm2) const { return plot.bottom() - mm2 / top_ * plot.height; }
+    double y_of(double figure) const
+    {
+        return plot.bottom() - std::max(0.0, scale_.share_of(figure)) * plot.height;
+    }
 
     static void hatch(Canvas& canvas, const Rect& rect, Outcome outcome)
     {
@@ -137,13 +143,21 @@ private:
 
     void draw_lines(Canvas& canvas, const std::vector<ProfilePoint>& stretch) const
     {
-        std::vector<Point2> figure, threshold;
+        std::vector<Point2> figure, threshold, whole;
         for (const ProfilePoint& p : stretch) {
+            if (p.whole)
+                whole.emplace_back(x_of(p.along), y_of(*p.whole));
             figure.emplace_back(x_of(p.along), y_of(p.figure));
             threshold.emplace_back(x_of(p.along), y_of(p.threshold));
         }
+        if (whole.size() > 1)
+            draw_whole_line(canvas, Path().add(std::move(whole), false));
         draw_threshold_line(canvas, Path().add(std::move(threshold), false));
         draw_figure_line(canvas, Path().add(std::move(figure), false));
+    }
+    static void draw_whole_line(Canvas& canvas, const Path& path)
+    {
+        canvas.stroke(path, {.colour = whole_colour, .width = 1});
     }
     static void draw_threshold_line(Canvas& canvas, const Path& path)
     {
@@ -170,14 +184,13 @@ private:
             canvas.stroke(segment({x, plot.bottom()}, {x, plot.bottom() + 3}), frame_pen);
             canvas.text({x, plot.bottom() + 6}, small(typeset_angle(a), Align::centre));
         }
-        for (const double mm2 : area_ticks_mm2(0, top_, 7)) {
-            const Text label = small(typeset_figure(mm2), Align::right);
-            const double y = y_of(mm2);
+        for (const double figure : scale_.ticks(7)) {
+            const Text label = small(typeset_figure(figure), Align::right);
+            const double y = y_of(figure);
             canvas.stroke(segment({plot.x - 3, y}, {plot.x, y}), frame_pen);
             canvas.text({plot.x - 5, y - extent_of(label).height / 2}, label);
         }
-        canvas.text({plot.x, 2}, small(std::string(s_->of_area ? "in view" : "hidden") +
-                                       ", mm\u00b2, at " + place_figure(p_)));
+        canvas.text({plot.x, 2}, small(std::string(s_->words().bar) + ", at " + place_figure(p_)));
         const AxisEnds ends = p_.along_h ? ends_of_h(s_->speech) : ends_of_v();
         const std::string axis = p_.along_h ? "H, longitude" : "V, latitude";
         canvas.text(
@@ -190,14 +203,14 @@ private:
     void draw_words(Canvas& canvas) const
     {
         const ProfilePoint& last = p_.stretches.back().back();
-        if (s_->of_area) {
-            const Text label = small(typeset_area(s_->asked_mm2));
+        if (s_->limit) {
+            const Text label = small(typeset(charted_words(s_->charted, *s_->limit)));
             canvas.text({plot.right() + 5, y_of(last.threshold) - extent_of(label).height / 2},
                         label);
         }
         LabelPlaces places(plot);
-        if (s_->of_area)
-            places.take({plot.x, y_of(s_->asked_mm2) - 1, plot.width, 2});
+        if (s_->limit)
+            places.take({plot.x, y_of(*s_->limit) - 1, plot.width, 2});
         if (p_.holds_worst)
             draw_worst_here(canvas, places);
         for (const Span& span : p_.not_met) {
@@ -220,10 +233,10 @@ private:
     void draw_worst_here(Canvas& canvas, LabelPlaces& places) const
     {
         const Angle along = p_.along_h ? s_->worst.h : s_->worst.v;
-        const Point2 at(x_of(along), y_of(s_->worst_mm2));
+        const Point2 at(x_of(along), y_of(s_->worst_figure));
         const double r = worst_radius + 1;
         places.take({at.x() - r, at.y() - r, 2 * r, 2 * r});
-        const Text label{.words = typeset_area(s_->worst_mm2),
+        const Text label{.words = typeset(charted_words(s_->charted, s_->worst_figure)),
                          .size = chart_text_size,
                          .bold = true,
                          .halo = white};
@@ -240,15 +253,13 @@ private:
         };
         std::vector<LegendEntry> all{
             {[level](Canvas& c, const Rect& r) { draw_figure_line(c, level(r)); },
-             s_->of_area ? "area in view" : "hidden area"},
+             std::string(s_->words().line)},
             {[level](Canvas& c, const Rect& r) { draw_threshold_line(c, level(r)); },
-             s_->of_area ? "asked" : "allowed"},
-            {[](Canvas& c, const Rect& r) { c.fill(path_of(r), {error_colour}); },
-             "likely error of computing"},
-            {[](Canvas& c, const Rect& r) { draw_bar(c, r.centre().x(), r.bottom(), r.y); },
-             "proved bounds"},
-            {[](Canvas& c, const Rect& r) { c.fill(path_of(r), {mesh_colour}); },
-             "and how far the meshes may be off"}};
+             std::string(s_->words().limit)}};
+        if (s_->charted == Charted::light_left)
+            all.push_back({[level](Canvas& c, const Rect& r) { draw_whole_line(c, level(r)); },
+                           "with nothing in the way"});
+        add_band_entries(all);
         for (const OutcomeWord& w : outcome_words)
             if (std::any_of(p_.not_met.begin(), p_.not_met.end(),
                             [&](const Span& span) { return span.outcome == w.outcome; }))
@@ -261,29 +272,42 @@ private:
         return all;
     }
 
+    void add_band_entries(std::vector<LegendEntry>& all) const
+    {
+        if (s_->charted == Charted::own_light)
+            return;
+        all.push_back({[](Canvas& c, const Rect& r) { c.fill(path_of(r), {error_colour}); },
+                       "likely error of computing"});
+        if (!s_->words().is_light)
+            all.push_back(
+                {[](Canvas& c, const Rect& r) { draw_bar(c, r.centre().x(), r.bottom(), r.y); },
+                 "proved bounds"});
+        all.push_back({[](Canvas& c, const Rect& r) { c.fill(path_of(r), {mesh_colour}); },
+                       "and how far the meshes may be off"});
+    }
+
     Subject s_;
     Profile p_;
-    double top_;
+    ChartScale scale_;
     Legend legend_;
 };
 
-const ProfilePoint& extreme(const Profile& p, bool of_area)
+const ProfilePoint& extreme(const Profile& p, bool more_is_better)
 {
     const ProfilePoint* found = &p.stretches.front().front();
     for (const auto& stretch : p.stretches)
         for (const ProfilePoint& point : stretch)
-            if (of_area ? point.figure < found->figure : point.figure > found->figure)
+            if (more_is_better ? point.figure < found->figure : point.figure > found->figure)
                 found = &point;
     return *found;
 }
 
 std::string found_words(const ChartSubject& s, const Profile& p)
 {
-    const ProfilePoint& e = extreme(p, s.of_area);
+    const ProfilePoint& e = extreme(p, s.words().more_is_better);
     const Bearing at = p.along_h ? Bearing{e.along, p.at} : Bearing{p.at, e.along};
-    std::string words = std::string(s.of_area ? "least " : "most ") +
-                        area_words(square_millimetres(e.figure)) + ", " +
-                        bearing_words(at, s.speech);
+    std::string words = std::string(s.words().more_is_better ? "least " : "most ") +
+                        charted_words(s.charted, e.figure) + ", " + bearing_words(at, s.speech);
     const std::size_t told = std::min(p.not_met.size(), most_spans);
     for (std::size_t i = 0; i < told; ++i) {
         const Span& span = p.not_met[i];
@@ -296,21 +320,28 @@ std::string found_words(const ChartSubject& s, const Profile& p)
     return words + ".";
 }
 
+constexpr std::string_view what_bands_are =
+    " Dark band: likely error of computing. Light band: how far the meshes may be off, too, an "
+    "estimate; narrower where it was counted by what is in the way there. Bars: bounds that are "
+    "proved, in the directions where they were asked.";
+constexpr std::string_view what_light_bands_are =
+    " In decades. The thin line is the lamp's own light, with nothing in the way. Bands: likely "
+    "error of the share in view, dark by computing, light by the meshes; how the lit face is "
+    "bright "
+    "is assumed and not in them.";
+
 Figure figure_of(const Subject& s, const Profile& p)
 {
     const auto chart = std::make_shared<const ProfileChart>(s, p);
-    const std::string what = s->of_area ? "Area in view" : "Hidden area";
+    const std::string what(s->words().title);
     const std::string where =
         std::string(p.along_h ? "along H, " : "along V, ") + place_words(p, s->speech);
     Figure f;
     f.title = what + " " + where;
-    f.caption =
-        what + " of " + s->lamp + " " + where + ": " + found_words(*s, p) +
-        " Dark band: likely error of computing. Light band: how far the meshes may be off, "
-        "too, an estimate; narrower where it was counted by what is in the way there. Bars: "
-        "bounds that are proved, in the directions where they were asked.";
-    f.alt = "Profile of " + std::string(s->of_area ? "visible" : "hidden") + " area " + where +
-            ": " + found_words(*s, p);
+    f.caption = what + " of " + s->lamp + " " + where + ": " + found_words(*s, p) +
+                std::string(s->words().is_light ? what_light_bands_are : what_bands_are);
+    f.alt =
+        "Profile of " + std::string(s->words().in_alt) + " " + where + ": " + found_words(*s, p);
     f.drawing = {chart_width, chart->height(), [chart](Canvas& canvas) { chart->draw(canvas); }};
     return f;
 }

@@ -21,13 +21,31 @@ struct IesEditionRow {
     std::string_view first_line; ///< empty: the edition has none
     std::string_view name;
     SecondFactor second_factor; // which edition has what: from memory, not verified
+    /// Keywords that the edition demands, the rest of the places empty. From memory, not verified.
+    std::array<std::string_view, 4> keywords;
 };
 inline constexpr std::array ies_editions = {
-    IesEditionRow{IesEdition::of_1986, "", "LM-63-1986", SecondFactor::multiplies},
-    IesEditionRow{IesEdition::of_1991, "IESNA91", "LM-63-1991", SecondFactor::multiplies},
-    IesEditionRow{IesEdition::of_1995, "IESNA:LM-63-1995", "LM-63-1995", SecondFactor::reserved},
-    IesEditionRow{IesEdition::of_2002, "IESNA:LM-63-2002", "LM-63-2002", SecondFactor::reserved},
-    IesEditionRow{IesEdition::of_2019, "IES:LM-63-2019", "LM-63-2019", SecondFactor::generation},
+    IesEditionRow{IesEdition::of_1986, "", "LM-63-1986", SecondFactor::multiplies, {}},
+    IesEditionRow{IesEdition::of_1991,
+                  "IESNA91",
+                  "LM-63-1991",
+                  SecondFactor::multiplies,
+                  {"TEST", "MANUFAC"}},
+    IesEditionRow{IesEdition::of_1995,
+                  "IESNA:LM-63-1995",
+                  "LM-63-1995",
+                  SecondFactor::reserved,
+                  {"TEST", "MANUFAC"}},
+    IesEditionRow{IesEdition::of_2002,
+                  "IESNA:LM-63-2002",
+                  "LM-63-2002",
+                  SecondFactor::reserved,
+                  {"TEST", "TESTLAB", "ISSUEDATE", "MANUFAC"}},
+    IesEditionRow{IesEdition::of_2019,
+                  "IES:LM-63-2019",
+                  "LM-63-2019",
+                  SecondFactor::generation,
+                  {"TEST", "TESTLAB", "ISSUEDATE", "MANUFAC"}},
 };
 
 /// A first line that names an edition. `exactly` is false for one that does so in a way of its own:

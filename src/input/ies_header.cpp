@@ -52,6 +52,7 @@ public:
             const std::string_view line = next_line();
             if (const auto tilt = after_tilt(line)) {
                 read_tilt(line, *tilt);
+                warn_of_missing_keywords(line);
                 header_.numbers = rest_of_text(line);
                 return std::move(header_);
             }
@@ -140,6 +141,23 @@ private:
             return;
         header_.tilt = same_in_capitals(value, "INCLUDE") ? IesTilt::included : IesTilt::in_file;
         header_.tilt_file = value;
+    }
+
+    /// They tell people where a measurement comes from; no number hangs on them.
+    void warn_of_missing_keywords(std::string_view tilt_line)
+    {
+        std::vector<std::string> missing;
+        for (const std::string_view keyword : header_.edition->keywords)
+            if (!keyword.empty() && std::none_of(header_.notes.begin(), header_.notes.end(),
+                                                 [&](const PhotometryNote& note) {
+                                                     return same_in_capitals(note.label, keyword);
+                                                 }))
+                missing.push_back("[" + std::string(keyword) + "]");
+        if (!missing.empty())
+            file_.warn(tilt_line,
+                       std::string(header_.edition->name) + " demands " + listed(missing) +
+                           ", which this file does not have",
+                       "ask the supplier which measurement this is, and add what is missing");
     }
 
     std::string_view rest_of_text(std::string_view line) const

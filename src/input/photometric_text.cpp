@@ -1,6 +1,7 @@
 #include "input/photometric_text.h"
 
 #include "input/text_scanner.h"
+#include "machine/utf8.h"
 
 #include <charconv>
 #include <cmath>

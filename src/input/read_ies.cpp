@@ -1,5 +1,6 @@
 #include "input/read_ies.h"
 
+#include "input/filed_poles.h"
 #include "input/ies_header.h"
 #include "input/ies_lamp.h"
 #include "input/ies_numbers.h"
@@ -30,6 +31,7 @@ public:
         numbers.expect_end();
         check_closing_plane(filed);
         file_.throw_if_any();
+        warn_of_poles(file_, filed, {horizontal_, vertical_});
         return {photometry_of(header, lamp, filed), file_.take_warnings()};
     }
 

@@ -1,5 +1,6 @@
 #include "input/read_ldt.h"
 
+#include "input/filed_poles.h"
 #include "input/ldt_lines.h"
 #include "input/ldt_planes.h"
 #include "input/photometric_angles.h"
@@ -36,6 +37,7 @@ public:
         filed.candela = read_candela();
         lines_.expect_end();
         file_.throw_if_any();
+        warn_of_poles(file_, filed, {planes_, gammas_});
         result_.format = "EULUMDAT";
         result_.grid = expanded(filed, stored_.symmetry);
         result_.symmetry = stored_.symmetry;
@@ -122,7 +124,8 @@ private:
         result_.stated_flux = used.total_flux * (output_ratio_ > 0 ? output_ratio_ : 1);
     }
 
-    /// Where its flux is written.
+    /// Where its flux is written. That several sets stand one after the other, each with its six
+    /// lines, and which line is which: from memory, not verified against the format's text.
     std::string_view read_lamp_set()
     {
         LampSet set;

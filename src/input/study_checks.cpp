@@ -113,7 +113,31 @@ std::vector<std::string> known_categories(const RuleTable& rules, const std::str
     return known;
 }
 
+/// The other lamps to which a gap gives the category, where the table has such a row.
+const std::vector<LampFunction>* gap_ends(const RuleTable& rules, LampFunction function)
+{
+    const RuleRow* row = rules.row_of_category(function);
+    return row ? &std::get<GapToLamp>(row->criterion).to : nullptr;
+}
+
+bool has_lamp_of(const Study& study, const std::vector<LampFunction>& functions)
+{
+    return std::any_of(study.lamps.begin(), study.lamps.end(), [&](const Lamp& lamp) {
+        return std::find(functions.begin(), functions.end(), lamp.function) != functions.end();
+    });
+}
+
+std::string listed_functions(const std::vector<LampFunction>& functions)
+{
+    std::vector<std::string> keys;
+    for (const FunctionWord& w : function_words)
+        if (std::find(functions.begin(), functions.end(), w.function) != functions.end())
+            keys.emplace_back(w.key);
+    return listed(keys, "or");
+}
+
 /// A lamp of no category that the rows know would be passed over by all of them, which is not met.
+/// One that declares none may have it from a gap that can be measured.
 void check_lamp_categories(TableReader& table, const RuleTable& rules, const Study& study,
                            const Check& check)
 {
@@ -122,12 +146,19 @@ void check_lamp_categories(TableReader& table, const RuleTable& rules, const Stu
         const std::vector<std::string> known = known_categories(rules, check.rule, lamp.function);
         if (known.empty() || std::find(known.begin(), known.end(), lamp.category) != known.end())
             continue;
+        const std::vector<LampFunction>* ends = gap_ends(rules, lamp.function);
+        if (lamp.category.empty() && ends && has_lamp_of(study, *ends))
+            continue;
+        const std::string or_lamp =
+            lamp.category.empty() && ends
+                ? ", or add the " + listed_functions(*ends) + " lamp that its gap is measured to"
+                : "";
         table.complain("rule",
                        "the rule `" + check.rule + "` depends on the category of lamp `" +
                            lamp.name + "`, which " +
                            (lamp.category.empty() ? "the study does not give"
                                                   : "is \"" + lamp.category + "\""),
-                       "write category = " + quoted_choice(known) + " in its [[lamp]]");
+                       "write category = " + quoted_choice(known) + " in its [[lamp]]" + or_lamp);
     }
 }
 

@@ -1,5 +1,7 @@
 #include "input/text_scanner.h"
 
+#include "machine/utf8.h"
+
 #include <algorithm>
 
 namespace glim {
@@ -17,24 +19,6 @@ constexpr bool is_blank(char c) { return c == ' ' || c == '\t' || c == '\v' || c
 constexpr bool is_control(char c)
 {
     return static_cast<unsigned char>(c) < 0x20 && !is_blank(c) && !is_line_end(c);
-}
-
-/// A byte of UTF-8 that goes on with the character before it.
-constexpr bool continues_character(char c)
-{
-    return (static_cast<unsigned char>(c) & 0xc0U) == 0x80U;
-}
-
-/// How many bytes follow the first byte of a character; 4 for a byte that begins none.
-std::size_t continuation_count(unsigned char first)
-{
-    if (first < 0x80)
-        return 0;
-    if (first >= 0xc2 && first < 0xe0)
-        return 1;
-    if (first >= 0xe0 && first < 0xf0)
-        return 2;
-    return first >= 0xf0 && first < 0xf5 ? 3 : 4;
 }
 
 std::string hexadecimal(unsigned char byte)
@@ -139,20 +123,6 @@ bool is_on_unfinished_line(std::string_view text, std::string_view part)
 {
     const std::string_view after = text.substr(static_cast<std::size_t>(part.data() - text.data()));
     return std::none_of(after.begin(), after.end(), is_line_end);
-}
-
-bool is_utf8(std::string_view text)
-{
-    for (std::size_t i = 0; i < text.size();) {
-        const std::size_t more = continuation_count(static_cast<unsigned char>(text[i]));
-        if (more == 4 || i + more >= text.size())
-            return false;
-        for (std::size_t k = 1; k <= more; ++k)
-            if (!continues_character(text[i + k]))
-                return false;
-        i += 1 + more;
-    }
-    return true;
 }
 
 std::string shown(std::string_view word)

@@ -52,9 +52,6 @@ Place place_in(std::string_view text, const std::string& file, std::string_view 
 /// it lacks may have been cut off.
 bool is_on_unfinished_line(std::string_view text, std::string_view part);
 
-/// Whether all of it is well-formed UTF-8, as plain ASCII is.
-bool is_utf8(std::string_view text);
-
 /// A word of the user's file as a message may print it: cut after 40 bytes, and what is neither
 /// printable ASCII nor UTF-8 written as \x00.
 std::string shown(std::string_view word);

@@ -15,7 +15,8 @@ bool holds(const Condition& c, const Vehicle& vehicle)
     return vehicle.overall_width && c.holds(*vehicle.overall_width);
 }
 
-bool holds(const Condition& c, const Study& study, const Lamp& lamp, const LampLook& look)
+bool holds(const Condition& c, const Study& study, const Lamp& lamp, const LampLook& look,
+           std::string_view category)
 {
     switch (c.quantity) {
     case Measured::overall_width:
@@ -25,7 +26,7 @@ bool holds(const Condition& c, const Study& study, const Lamp& lamp, const LampL
     case Measured::h_plane_height: // both run through the centre of reference
         return c.holds(look.axis_height);
     case Measured::lamp_category:
-        return c.holds(lamp.category);
+        return c.holds(category);
     case Measured::optional_lamp:
         return c.holds(lamp.optional ? "yes" : "no");
     }
@@ -35,10 +36,16 @@ bool holds(const Condition& c, const Study& study, const Lamp& lamp, const LampL
 } // namespace
 
 bool all_hold(const std::vector<Condition>& conditions, const Study& study, const Lamp& lamp,
-              const LampLook& look)
+              const LampLook& look, std::string_view category)
 {
     return std::all_of(conditions.begin(), conditions.end(),
-                       [&](const Condition& c) { return holds(c, study, lamp, look); });
+                       [&](const Condition& c) { return holds(c, study, lamp, look, category); });
+}
+
+bool all_hold(const std::vector<Condition>& conditions, const Study& study, const Lamp& lamp,
+              const LampLook& look)
+{
+    return all_hold(conditions, study, lamp, look, lamp.category);
 }
 
 bool all_hold(const std::vector<Condition>& conditions, const Vehicle& vehicle)

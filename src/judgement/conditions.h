@@ -4,8 +4,11 @@
 
 namespace glim {
 
-/// Whether all hold for this lamp as it is looked at. A width or a category that the study does not
-/// give holds for nothing; the reader asks for what a check needs.
+/// Whether all hold for this lamp as it is looked at, taken as one of `category`. A width or a
+/// category that the study does not give holds for nothing; the reader asks for what a check needs.
+bool all_hold(const std::vector<Condition>& conditions, const Study& study, const Lamp& lamp,
+              const LampLook& look, std::string_view category);
+/// The same, of the category that it declares.
 bool all_hold(const std::vector<Condition>& conditions, const Study& study, const Lamp& lamp,
               const LampLook& look);
 

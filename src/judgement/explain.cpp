@@ -35,14 +35,14 @@ std::vector<ToExplain> directions_to_explain(const LampVerdict& verdict)
 BlameTally tally_of(std::span<const ToExplain> directions, std::size_t place, const LampLook& look,
                     const Eyes& eyes, const Workers& workers)
 {
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
     BlameTally tally;
     while (!directions.empty()) {
         const auto some = directions.first(std::min(directions.size(), directions_at_once));
         std::vector<std::vector<SurfaceTaken>> taken(some.size());
-        const bool whole = for_each_index(some.size(), silent, [&](std::size_t i, unsigned) {
-            taken[i] = eyes.taken(place, direction_of(look.toward[some[i].at], look.frame));
-        });
+        const bool whole =
+            for_each_index(some.size(), workers.silent(), [&](std::size_t i, unsigned) {
+                taken[i] = eyes.taken(place, direction_of(look.toward[some[i].at], look.frame));
+            });
         if (!whole)
             throw Stopped();
         for (std::size_t i = 0; i < some.size(); ++i)
@@ -60,15 +60,26 @@ struct Scenery {
     const Workers& workers;
 };
 
-void explain(LampVerdict& verdict, const std::vector<LampLook>& looks, const Scenery& in)
+void add_blockers(LampVerdict& verdict, const std::vector<LampLook>& looks, const Scenery& in)
 {
     if (verdict.directions.empty())
         return;
     const LampLook& look = looks[verdict.look];
-    verdict.uncovered = uncovered_ranges(verdict, look);
     const std::vector<ToExplain> directions = directions_to_explain(verdict);
     verdict.blockers =
         tally_of(directions, verdict.look, look, in.eyes, in.workers).blockers(in.study, in.scene);
+}
+
+void add_uncovered(RowFindings& row, const std::vector<LampLook>& looks)
+{
+    const auto add = [&](LampVerdict& verdict) {
+        if (!verdict.directions.empty())
+            verdict.uncovered = uncovered_ranges(verdict, looks[verdict.look]);
+    };
+    for (LampVerdict& lamp : row.lamps)
+        add(lamp);
+    if (row.together)
+        add(*row.together);
 }
 
 } // namespace
@@ -79,10 +90,13 @@ void explain(Findings& findings, const Study& study, const PreparedScene& scene,
     const Scenery in{study, scene, eyes, workers};
     for (CheckFindings& check : findings.checks)
         for (RowFindings& row : check.rows) {
+            add_uncovered(row, findings.looks);
+            if (!row.proof_from.empty()) // the row that asks for the proof tells what is in the way
+                continue;
             for (LampVerdict& lamp : row.lamps)
-                explain(lamp, findings.looks, in);
+                add_blockers(lamp, findings.looks, in);
             if (row.together)
-                explain(*row.together, findings.looks, in);
+                add_blockers(*row.together, findings.looks, in);
         }
 }
 

@@ -116,6 +116,7 @@ struct Measurement {
     std::optional<double> at_least = {}, at_most = {};
     std::vector<Point> points = {}; ///< vehicle frame: where it is, or the two it lies between
     std::string note = {};          ///< what was assumed; may be empty
+    double accuracy = 0; ///< how far the figure may be off because meshes are not the surfaces
 
     double margin() const; ///< to the nearer limit; negative where it is not kept
 };
@@ -197,6 +198,23 @@ struct LightEstimate {
     std::string row = {}; ///< which row of the proof says so; empty where it is the row itself
 };
 
+/// The category by which a lamp is held to rows that speak of some categories alone, where a gap
+/// says which category a lamp may have.
+struct CategoryByGap {
+    std::string declared; ///< by the study, which is then what counts; may be empty
+    /// What the gap can give: one where it is known closely enough to tell. Where none is declared,
+    /// that one counts.
+    std::vector<std::string> possible;
+    std::optional<Measurement> gap; ///< none where the other lamp is not in the study
+    bool contradicts = false;       ///< the declared one is none that the gap allows
+
+    /// Empty where that is not known.
+    std::string counts() const
+    {
+        return declared.empty() && possible.size() == 1 ? possible.front() : declared;
+    }
+};
+
 /// One lamp under one row.
 struct LampVerdict {
     std::size_t look = 0; ///< place in Findings::looks
@@ -220,7 +238,8 @@ struct LampVerdict {
     std::vector<Crossing> crossings;   ///< by V, then H
     std::vector<Measurement> measured; ///< rows of place
     std::string follows;               ///< the category or multiplier that a gap gives; or empty
-    std::optional<LightFigures> light; ///< rows of light, where there is photometric data
+    std::optional<CategoryByGap> category; ///< where a row of the check asks what a gap gives
+    std::optional<LightFigures> light;     ///< rows of light, where there is photometric data
     std::optional<LightEstimate> estimate; ///< where the proof is due and there is such data
     /// The margin as a share of what is asked, so that rows of different kinds can be compared.
     double relative_margin = 0;

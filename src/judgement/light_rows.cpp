@@ -1,5 +1,7 @@
 #include "judgement/light_rows.h"
 
+#include "judgement/category.h"
+
 #include <algorithm>
 #include <charconv>
 
@@ -40,16 +42,18 @@ const RuleRow* row_of_multiplier(const RuleRow& row, const Study& study)
     return table_of(row, study)->row(points->multiplied_by);
 }
 
-Multiplier multiplier_from(const GapToLamp& gap, const std::string& follows)
+const RuleRow* row_of_category(const RuleRow& row, LampFunction function, const Study& study)
 {
-    if (!follows.empty())
-        return {number_in(follows), number_in(follows)};
-    std::vector<double> all;
-    all.reserve(gap.steps.size());
-    for (const GapStep& step : gap.steps)
-        all.push_back(number_in(step.follows));
-    const auto [least, most] = std::minmax_element(all.begin(), all.end());
-    return all.empty() ? Multiplier{} : Multiplier{*least, *most};
+    return asks_for_category(row.when) ? table_of(row, study)->row_of_category(function) : nullptr;
+}
+
+Multiplier multiplier_from(const GapToLamp& gap, const LampVerdict& measured)
+{
+    std::vector<double> possible;
+    for (const std::string& word : may_follow(gap, measured))
+        possible.push_back(number_in(word));
+    const auto [least, most] = std::minmax_element(possible.begin(), possible.end());
+    return possible.empty() ? Multiplier{} : Multiplier{*least, *most};
 }
 
 } // namespace glim

@@ -43,6 +43,7 @@ enum class Because {
     outside_measured_range,
     light_without_surface,
     multiplier_not_known,
+    category_not_known,
     // proof due
     proof_to_be_agreed,
     // not met
@@ -87,8 +88,12 @@ inline constexpr std::array because_words = {
         "the photometric file gives light there, and yet the lit surface shows nothing that "
         "way, so that no share can be formed: look at the lit surfaces and at `mounting`"},
     BecauseWord{Because::multiplier_not_known, "multiplier_not_known",
-                "the multiplier follows from the gap to a lamp that is not in the study: add that "
-                "lamp"},
+                "the multiplier follows from the gap to a lamp that is not in the study, or not "
+                "known closely enough: add that lamp, or a finer mesh"},
+    BecauseWord{Because::category_not_known, "category_not_known",
+                "the lamp declares no category, and the gap that would give one leads to a lamp "
+                "that is not in the study, or is not known closely enough: write `category`, or "
+                "add that lamp"},
     BecauseWord{Because::proof_to_be_agreed, "proof_to_be_agreed",
                 "area met, but part of the lamp is hidden: proof to be agreed with the technical "
                 "service"},

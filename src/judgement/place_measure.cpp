@@ -61,7 +61,7 @@ std::optional<NearestLamp> nearest_lamp(const Study& study, const PreparedScene&
         const StandingLamp to = standing_lamp(study, scene, s, axis);
         const auto gap = measure(lamp.lit, lamp.axis, to.lit, to.axis, study.vehicle);
         if (gap && (!nearest || gap->distance < nearest->gap.distance))
-            nearest = NearestLamp{study.lamps[s.lamp].name, *gap};
+            nearest = NearestLamp{s.lamp, *gap};
     }
     return nearest;
 }

@@ -21,7 +21,7 @@ std::optional<LampStanding> partner_of(const Study& study, const LampStanding& l
 
 /// To the nearest lamp of one of these functions. Nothing if the study has none.
 struct NearestLamp {
-    std::string name;
+    LampId lamp;
     GapBetween gap;
 };
 std::optional<NearestLamp> nearest_lamp(const Study& study, const PreparedScene& scene,

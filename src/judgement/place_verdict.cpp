@@ -28,6 +28,15 @@ struct Surroundings {
     ReferenceAxis axis;
 };
 
+/// Of the surfaces that the lamp emits from, mm.
+double widest_chord(const Study& study, LampId lamp)
+{
+    double widest = 0;
+    for (const SurfaceId s : study.lamps[lamp].emits)
+        widest = std::max(widest, in_mm(study.surfaces[s].chord.error));
+    return widest;
+}
+
 /// Fills one verdict, criterion by criterion.
 class PlaceJudge {
 public:
@@ -35,8 +44,7 @@ public:
         : verdict_(verdict), look_(in.look), study_(in.study), scene_(in.scene), lamp_(lamp),
           axis_(in.axis)
     {
-        for (const SurfaceId s : in.study.lamps[lamp.standing.lamp].emits)
-            accuracy_ = std::max(accuracy_, in_mm(in.study.surfaces[s].chord.error));
+        accuracy_ = widest_chord(in.study, lamp.standing.lamp);
     }
 
     void operator()(const HeightLimits& limits)
@@ -99,12 +107,13 @@ public:
             nearest_lamp(study_, scene_, lamp_, asked, axis_);
         if (!nearest)
             return set(Outcome::undecided, Because::not_in_study);
+        accuracy_ += widest_chord(study_, nearest->lamp);
         const std::string& declared = study_.lamps[lamp_.standing.lamp].category;
         const auto own = std::find_if(asked.steps.begin(), asked.steps.end(),
                                       [&](const GapStep& s) { return s.follows == declared; });
         const bool held = asked.is_category && own != asked.steps.end();
         judge(
-            {.what = std::string("gap to ") + nearest->name + ", " +
+            {.what = std::string("gap to ") + study_.lamps[nearest->lamp].name + ", " +
                      std::string(words_of_gap(asked.from)),
              .figure = in_mm(nearest->gap.distance),
              .at_least = held ? std::optional(in_mm(own->at_least)) : std::nullopt,
@@ -210,6 +219,7 @@ private:
     /// The worst of the figures so far decides.
     void judge(Measurement m)
     {
+        m.accuracy = accuracy_;
         const double margin = m.margin();
         Outcome outcome = Outcome::met;
         if (margin < accuracy_ && accuracy_ > 0)
@@ -253,7 +263,7 @@ LampVerdict place_verdict(const RuleRow& row, const Asked& asked, const LampLook
                           const Study& study, const PreparedScene& scene)
 {
     LampVerdict verdict = begun_verdict(asked);
-    if (asked.not_applicable)
+    if (asked.not_applicable || asked.category_open)
         return verdict;
     verdict.outcome = Outcome::met;
     verdict.relative_margin = std::numeric_limits<double>::max();

@@ -1,5 +1,6 @@
 #include "judgement/plan.h"
 
+#include "judgement/category.h"
 #include "judgement/conditions.h"
 #include "judgement/light_rows.h"
 #include "judgement/new_look.h"
@@ -41,25 +42,28 @@ private:
         return asked;
     }
 
-    /// The rows that proofs of the check's own rows consist of, each once, where a lamp has
-    /// photometric data.
+    /// The rows that proofs of the check's own rows consist of and that speak of a lamp asked with
+    /// photometric data, each once.
     void add_proofs(AskedCheck& check)
     {
-        const auto& lamps = check.lamps.standings;
-        if (std::none_of(lamps.begin(), lamps.end(), [&](const LampStanding& lamp) {
-                return study_.light_of(lamp.lamp) != nullptr;
-            }))
-            return;
         const std::size_t own = check.rows.size();
         for (std::size_t i = 0; i < own; ++i)
             for (const RuleRow* row : proof_rows(*check.rows[i].row, study_)) {
                 const bool known =
                     std::any_of(check.rows.begin() + static_cast<std::ptrdiff_t>(own),
                                 check.rows.end(), [&](const AskedRow& r) { return r.row == row; });
-                if (!known)
+                if (!known && concerns_light_of(check, *row))
                     check.rows.push_back(ask_proof(
                         *row, check, study_.table_named(check.rows[i].row->proof->table)));
             }
+    }
+
+    bool concerns_light_of(const AskedCheck& check, const RuleRow& row) const
+    {
+        const auto& lamps = check.lamps.standings;
+        return std::any_of(lamps.begin(), lamps.end(), [&](const LampStanding& lamp) {
+            return study_.light_of(lamp.lamp) && speaks_of(row, study_.lamps[lamp.lamp].function);
+        });
     }
 
     AskedRow ask_proof(const RuleRow& row, const AskedCheck& check, const RuleTable* table)
@@ -128,30 +132,74 @@ private:
         asked.field = row.field;
         const Lamp& lamp = study_.lamps[lamps.front().lamp];
         const LampLook& look = plan_.looks[asked.look];
-        if (!speaks_of(row, lamp.function))
+        asked.without_light = asks_light(row.criterion) && !look.light;
+        if (speaks_of(row, lamp.function))
+            apply_conditions(row, asked);
+        else
             asked.not_applicable = Because::another_function;
-        else if (!all_hold(row.when, study_, lamp, look))
-            asked.not_applicable = Because::condition_does_not_hold;
         for (std::size_t i = 0; i < row.relaxations.size() && !asked.relaxation; ++i)
-            if (all_hold(row.relaxations[i].when, study_, lamp, look)) {
+            if (hold(row.relaxations[i].when, asked, category_of(asked))) {
                 asked.relaxation = i;
                 asked.field = row.relaxations[i].field;
             }
-        asked.without_light = asks_light(row.criterion) && !look.light;
         if (!asked.not_applicable && !asked.without_light)
             asked.multiplier = multiplier_of(row, asked);
         return asked;
+    }
+
+    bool hold(const std::vector<Condition>& conditions, const Asked& asked,
+              const std::string& category) const
+    {
+        return all_hold(conditions, study_, study_.lamps[asked.lamp.lamp], plan_.looks[asked.look],
+                        category);
+    }
+
+    std::string category_of(const Asked& asked) const
+    {
+        return asked.category ? asked.category->counts() : study_.lamps[asked.lamp.lamp].category;
+    }
+
+    /// Where no category is known, the row may apply as long as one of those that the gap can give
+    /// would do.
+    void apply_conditions(const RuleRow& row, Asked& asked)
+    {
+        const Lamp& lamp = study_.lamps[asked.lamp.lamp];
+        if (const RuleRow* gap_row = row_of_category(row, lamp.function, study_))
+            asked.category = category_by_gap(std::get<GapToLamp>(gap_row->criterion),
+                                             gap_verdict(*gap_row, asked), lamp.category);
+        if (hold(row.when, asked, category_of(asked)))
+            return;
+        if (asked.category && category_of(asked).empty())
+            asked.category_open =
+                std::any_of(asked.category->possible.begin(), asked.category->possible.end(),
+                            [&](const std::string& c) { return hold(row.when, asked, c); });
+        if (!asked.category_open)
+            asked.not_applicable = Because::condition_does_not_hold;
     }
 
     /// By the gap of this lamp to others; where that is not known, anything that a gap could give.
     Multiplier multiplier_of(const RuleRow& row, const Asked& asked)
     {
         const RuleRow* gap_row = row_of_multiplier(row, study_);
-        if (!gap_row)
-            return {};
-        const LampVerdict gap =
-            place_verdict(*gap_row, asked, plan_.looks[asked.look], study_, scene_);
-        return multiplier_from(std::get<GapToLamp>(gap_row->criterion), gap.follows);
+        return gap_row ? multiplier_from(std::get<GapToLamp>(gap_row->criterion),
+                                         gap_verdict(*gap_row, asked))
+                       : Multiplier{};
+    }
+
+    /// Several rows ask for the same gap, which is measured once.
+    LampVerdict gap_verdict(const RuleRow& gap_row, const Asked& asked)
+    {
+        for (const MeasuredGap& known : gaps_)
+            if (known.row == &gap_row && known.lamp == asked.lamp.lamp &&
+                known.twin == asked.lamp.twin)
+                return known.verdict;
+        Asked measured;
+        measured.look = asked.look;
+        measured.lamp = asked.lamp;
+        gaps_.push_back(
+            {&gap_row, asked.lamp.lamp, asked.lamp.twin,
+             place_verdict(gap_row, measured, plan_.looks[asked.look], study_, scene_)});
+        return gaps_.back().verdict;
     }
 
     static Obstacles obstacles_for(const RuleRow& row)
@@ -230,8 +278,8 @@ private:
 
     void certify(const RuleRow& row, const Asked& asked)
     {
-        const Certify how = must_be_certified(row) ? Certify::everywhere : study_.sampling.certify;
-        if (how == Certify::nowhere)
+        const Certify how = study_.sampling.certify;
+        if (how == Certify::nowhere && !must_be_certified(row))
             return;
         const std::vector<std::size_t> places =
             how == Certify::everywhere
@@ -254,11 +302,19 @@ private:
             }
     }
 
+    struct MeasuredGap {
+        const RuleRow* row;
+        LampId lamp;
+        bool twin;
+        LampVerdict verdict;
+    };
+
     const Study& study_;
     const PreparedScene& scene_;
     Angle step_;
     Complaints complaints_;
     Plan plan_;
+    std::vector<MeasuredGap> gaps_;
 };
 
 } // namespace
@@ -271,11 +327,14 @@ Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std
 
 bool looks_in_directions(const RuleRow& row, const Asked& asked)
 {
-    return asks_directions(row.criterion) && !asked.not_applicable && !asked.without_light;
+    return asks_directions(row.criterion) && !asked.not_applicable && !asked.without_light &&
+           !asked.category_open;
 }
 
 bool must_be_certified(const RuleRow& row)
 {
+    if (std::holds_alternative<MostIntensity>(row.criterion)) // the file alone decides
+        return false;
     const auto* least = std::get_if<LeastArea>(&row.criterion);
     return !least || least->proof_if_hidden;
 }

@@ -12,7 +12,10 @@ struct Asked {
     LampStanding lamp;    ///< of the first, where several answer together
     std::optional<Because> not_applicable;
     bool without_light = false; ///< the row asks for light, and there is no photometric data
-    Multiplier multiplier;      ///< of a table of light
+    /// What the row says hangs on the lamp's category, which is not known.
+    bool category_open = false;
+    std::optional<CategoryByGap> category = {}; ///< where a gap gives the one that the row asks
+    Multiplier multiplier;                      ///< of a table of light
     Field field;
     std::optional<std::size_t> relaxation;
     std::vector<std::size_t> at;     ///< the field's grid nodes as places in the look
@@ -56,11 +59,12 @@ Plan plan_of(const Study& study, const PreparedScene& scene, std::span<const std
 /// The order of a look's directions: by V, then H.
 bool by_v_then_h(const Bearing& a, const Bearing& b);
 
-/// Whether the row is judged of these lamps by looking in directions: it applies, and where it asks
-/// for light, there is photometric data.
+/// Whether the row is judged of these lamps by looking in directions: it is known to apply, and
+/// where it asks for light, there is photometric data.
 bool looks_in_directions(const RuleRow& row, const Asked& asked);
 
-/// Whether contours must prove the row's bounds in every direction, whatever the sampling says.
+/// Whether contours must prove the row's bounds in every direction before it may be called met,
+/// whatever the sampling says: a part hidden by something thin counts.
 bool must_be_certified(const RuleRow& row);
 
 } // namespace glim

@@ -5,9 +5,7 @@ namespace glim {
 
 BetweenDirections::BetweenDirections(const Eyes& eyes, const Sampling& sampling,
                                      const Workers& workers)
-    : eyes_(eyes),
-      sampling_(sampling), workers_{
-                               .threads = workers.threads, .stop = workers.stop, .progress = {}}
+    : eyes_(eyes), sampling_(sampling), workers_(workers.silent())
 {
 }
 
@@ -30,7 +28,7 @@ void BetweenDirections::refine(Plan& plan) const
                 continue;
             for (auto* list : {&row.lamps, &row.together})
                 for (Asked& asked : *list)
-                    if (!asked.not_applicable)
+                    if (looks_in_directions(*row.row, asked))
                         refine(plan, *row.row, asked);
         }
     eyes_.settle(plan, workers_);

@@ -22,11 +22,6 @@ std::vector<Direction> directions_to_prove(const Plan& plan, std::size_t place)
     return directions;
 }
 
-Workers silent(const Workers& workers)
-{
-    return {.threads = workers.threads, .stop = workers.stop, .progress = {}};
-}
-
 std::vector<std::size_t> undecided_directions(const LampVerdict& verdict)
 {
     std::vector<std::size_t> at;
@@ -76,7 +71,7 @@ Eyes::Eye Eyes::eye_of(const PreparedScene& scene, const LampStanding& lamp,
     LampView view = scene.view_of(lamp, study_.sampling);
     std::optional<Certificate> certificate;
     if (!proved.empty())
-        certificate.emplace(scene.certificate_of(lamp, view, proved, silent(workers)));
+        certificate.emplace(scene.certificate_of(lamp, view, proved, workers.silent()));
     Length lit_chord;
     for (const SurfaceId s : study_.lamps[lamp.lamp].emits)
         lit_chord = std::max(lit_chord, study_.surfaces[s].chord.error);
@@ -131,7 +126,10 @@ void Eyes::see(Plan& plan, const Task& task) const
         sum += seen;
     }
     look.seen[at] = sum;
-    look.mesh_error[at] = mesh_error(place, sum);
+    const bool narrowed =
+        look.exact[at] || (at < plan.narrowed[place].size() && plan.narrowed[place][at]);
+    look.mesh_error[at] =
+        narrowed ? mesh_error(place, sum, chord_of_takers(place, toward)) : mesh_error(place, sum);
     if (look.light)
         look.light->toward[at] = light;
 }
@@ -153,7 +151,7 @@ void Eyes::see_more(Plan& plan, Asked& asked, const std::vector<Bearing>& toward
     look.mesh_error.resize(look.toward.size());
     if (look.light)
         look.light->toward.resize(look.toward.size());
-    see(plan, tasks, silent(workers));
+    see(plan, tasks, workers.silent());
 }
 
 void Eyes::prove_what_was_missed(Plan& plan, const Workers& workers) const
@@ -170,19 +168,36 @@ void Eyes::prove_what_was_missed(Plan& plan, const Workers& workers) const
         if (!counts || std::none_of(asked.at.begin(), asked.at.end(),
                                     [&](auto at) { return plan.certify[asked.look][at]; }))
             return;
-        for (const std::size_t at : asked.at)
-            if (!plan.certify[asked.look][at]) {
-                plan.certify[asked.look][at] = true;
-                tasks.push_back({asked.look, at});
-            }
+        add_unproved(tasks, plan, asked);
     });
-    see(plan, tasks, silent(workers));
+    see(plan, tasks, workers.silent());
+}
+
+void Eyes::add_unproved(std::vector<Task>& tasks, Plan& plan, const Asked& asked)
+{
+    for (const std::size_t at : asked.at)
+        if (!plan.certify[asked.look][at]) {
+            plan.certify[asked.look][at] = true;
+            tasks.push_back({asked.look, at});
+        }
+}
+
+bool Eyes::prove_what_may_be_met(const RuleRow& row, const Asked& asked, Plan& plan,
+                                 const Workers& workers) const
+{
+    if (!must_be_certified(row) ||
+        !may_be_met(verdict_of(row, asked, plan.looks[asked.look], study_.sampling)))
+        return false;
+    std::vector<Task> tasks;
+    add_unproved(tasks, plan, asked);
+    see(plan, tasks, workers.silent());
+    return !tasks.empty();
 }
 
 void Eyes::ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
                        bool hidden_too, const Workers& workers) const
 {
-    const Workers quiet = silent(workers);
+    const Workers quiet = workers.silent();
     // Few directions are shared out by their facets, many one a thread. The bits are the same.
     if (at.size() < quiet.count()) {
         for (const std::size_t one : at)
@@ -222,16 +237,18 @@ void Eyes::ask_exactly(LampLook& look, std::size_t place, std::size_t at, bool h
 void Eyes::settle(const RuleRow& row, const Asked& asked, Plan& plan, const Workers& workers) const
 {
     LampLook& look = plan.looks[asked.look];
+    prove_what_may_be_met(row, asked, plan, workers);
     const LampVerdict first = verdict_of(row, asked, look, study_.sampling);
     if (first.outcome == Outcome::undecided)
         narrow_mesh_errors(plan, asked.look, undecided_directions(first), workers);
-    // Each round asks at least one direction that was not asked before, so it ends.
+    // Each round asks or proves at least one direction that was not asked or proved, so it ends.
     for (;;) {
         const auto hanging =
             still_hanging(row, verdict_of(row, asked, look, study_.sampling), look);
-        if (hanging.empty())
+        if (!hanging.empty())
+            ask_exactly(look, asked.look, hanging, must_be_certified(row), workers);
+        else if (!prove_what_may_be_met(row, asked, plan, workers))
             return;
-        ask_exactly(look, asked.look, hanging, must_be_certified(row), workers);
     }
 }
 
@@ -242,7 +259,7 @@ void Eyes::narrow_mesh_errors(Plan& plan, std::size_t place, std::vector<std::si
     std::vector<bool>& narrowed = plan.narrowed[place];
     narrowed.resize(look.toward.size());
     std::erase_if(at, [&](std::size_t one) { return narrowed[one]; });
-    const bool whole = for_each_index(at.size(), silent(workers), [&](std::size_t i, unsigned) {
+    const bool whole = for_each_index(at.size(), workers.silent(), [&](std::size_t i, unsigned) {
         const Direction toward = direction_of(look.toward[at[i]], look.frame);
         look.mesh_error[at[i]] =
             mesh_error(place, look.seen[at[i]], chord_of_takers(place, toward));

@@ -48,6 +48,11 @@ private:
     void see(Plan& plan, const Task& task) const;
     void see(Plan& plan, const std::vector<Task>& tasks, const Workers& workers) const;
     void prove_what_was_missed(Plan& plan, const Workers& workers) const;
+    /// Before a row of obstacles or of light may be called met: something thin may have slipped
+    /// between the samples. Whether there was anything to prove.
+    bool prove_what_may_be_met(const RuleRow& row, const Asked& asked, Plan& plan,
+                               const Workers& workers) const;
+    static void add_unproved(std::vector<Task>& tasks, Plan& plan, const Asked& asked);
     void ask_exactly(LampLook& look, std::size_t place, const std::vector<std::size_t>& at,
                      bool hidden_too, const Workers& workers) const;
     void ask_exactly(LampLook& look, std::size_t place, std::size_t at, bool hidden_too,

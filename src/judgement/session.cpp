@@ -50,11 +50,29 @@ public:
         for (RowFindings& row : check.rows)
             row.not_chosen = row.proof_from.empty() && is_not_chosen(asked, row.row.id);
         add_estimates(check, study_);
+        tell_categories(check);
         answer_from_rows(check, {*asked.table, study_.vehicle, asked.lamps.consulted}, looks_);
         return check;
     }
 
 private:
+    /// Which category counts is told with every row: that of a lamp's own check may not ask for it,
+    /// and yet the proof that it names does.
+    static void tell_categories(CheckFindings& check)
+    {
+        for (std::size_t lamp = 0; lamp < check.rows.front().lamps.size(); ++lamp) {
+            const auto told =
+                std::find_if(check.rows.begin(), check.rows.end(), [&](const RowFindings& row) {
+                    return row.lamps[lamp].category.has_value();
+                });
+            if (told == check.rows.end())
+                continue;
+            const CategoryByGap category = *told->lamps[lamp].category;
+            for (RowFindings& row : check.rows)
+                row.lamps[lamp].category = category;
+        }
+    }
+
     /// Whether the row stands only below ways that the maker did not choose.
     static bool is_not_chosen(const AskedCheck& asked, const std::string& row)
     {

@@ -132,9 +132,12 @@ LampVerdict begun_verdict(const Asked& asked)
     verdict.look = asked.look;
     verdict.field = asked.field;
     verdict.relaxation = asked.relaxation;
+    verdict.category = asked.category;
     if (asked.not_applicable) {
         verdict.outcome = Outcome::not_applicable;
         verdict.because = *asked.not_applicable;
+    } else if (asked.category_open) {
+        verdict.because = Because::category_not_known;
     }
     return verdict;
 }
@@ -170,6 +173,11 @@ LampVerdict verdict_of(const RuleRow& row, const Asked& asked, const LampLook& l
     verdict.finest_step = asked.subdivided_to.value_or(sampling.step);
     add_figures(verdict, row, look, sampling.hairline);
     return verdict;
+}
+
+bool may_be_met(const LampVerdict& verdict)
+{
+    return settled_so_far(verdict.directions) == Outcome::met;
 }
 
 std::vector<std::size_t> still_hanging(const RuleRow& row, const LampVerdict& verdict,

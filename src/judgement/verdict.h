@@ -19,4 +19,7 @@ LampVerdict begun_verdict(const Asked& asked);
 std::vector<std::size_t> still_hanging(const RuleRow& row, const LampVerdict& verdict,
                                        const LampLook& look);
 
+/// Whether no direction has turned out yet in which the row cannot be met.
+bool may_be_met(const LampVerdict& verdict);
+
 } // namespace glim

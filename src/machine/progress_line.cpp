@@ -1,6 +1,7 @@
 #include "machine/progress_line.h"
 
 #include "machine/terminal.h"
+#include "machine/utf8.h"
 
 #include <algorithm>
 #include <chrono>
@@ -28,8 +29,6 @@ void write_to_terminal(std::string_view text)
 {
     [[maybe_unused]] const ssize_t written = write(STDERR_FILENO, text.data(), text.size());
 }
-
-bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
 /// The longest beginning of `text` with at most `most` characters of UTF-8.
 std::string first_characters(const std::string& text, std::size_t most)

@@ -16,6 +16,8 @@ struct Workers {
     Progress progress; ///< may be empty
 
     unsigned count() const;
+    /// The same for a part of the work that is too small to be told of.
+    Workers silent() const { return {.threads = threads, .stop = stop, .progress = {}}; }
 };
 
 /// Calls `work(i, worker)` once for every i below `count`, in no promised order, on several

@@ -58,6 +58,18 @@ const RuleRow* RuleTable::row(std::string_view id) const { return with_id(rows, 
 
 const Rule* RuleTable::rule(std::string_view id) const { return with_id(rules, id); }
 
+const RuleRow* RuleTable::row_of_category(LampFunction function) const
+{
+    const auto gives_it = [&](const RuleRow& row) {
+        const auto* gap = std::get_if<GapToLamp>(&row.criterion);
+        return gap && gap->is_category &&
+               std::find(row.functions.begin(), row.functions.end(), function) !=
+                   row.functions.end();
+    };
+    const auto found = std::find_if(rows.begin(), rows.end(), gives_it);
+    return found == rows.end() ? nullptr : &*found;
+}
+
 std::vector<const RuleRow*> rows_under(const RuleTable& table, std::string_view id)
 {
     std::vector<const RuleRow*> rows;

@@ -128,6 +128,9 @@ struct RuleTable {
 
     const RuleRow* row(std::string_view id) const;
     const Rule* rule(std::string_view id) const;
+    /// The row whose gap says which category a lamp of this function may have; none where the table
+    /// has no such row.
+    const RuleRow* row_of_category(LampFunction function) const;
 };
 
 /// The rows that a rule stands on, or the row of that name itself; each once, in the order of the

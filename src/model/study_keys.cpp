@@ -129,7 +129,9 @@ constexpr std::array keys = {
     StudyKey{"lamp", "remove", "", "false", "true to take away the base's entry of this name"},
     StudyKey{"lamp", "function", "", "required",
              "what it signals, such as \"front_indicator\"; one lamp has one function"},
-    StudyKey{"lamp", "category", "", "none", "the regulation's category, such as \"1a\""},
+    StudyKey{"lamp", "category", "", "none",
+             "the regulation's category, such as \"1a\"; where it is missing, a measured gap may "
+             "give it"},
     StudyKey{"lamp", "side", "", "required", "\"left\", \"right\" or \"median\", as seated"},
     StudyKey{"lamp", "pair", "", "false", "true if a mirror image stands on the other side"},
     StudyKey{"lamp", "optional", "", "false",

@@ -1,6 +1,6 @@
 #include "report/html_text.h"
 
-#include "words/utf8.h"
+#include "machine/utf8.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -10,44 +10,6 @@ namespace glim {
 namespace {
 
 constexpr std::string_view replacement = "\xEF\xBF\xBD";
-
-struct Character {
-    char32_t code = 0;
-    std::size_t bytes = 0; ///< 0: these bytes are no UTF-8
-};
-
-std::size_t length_by(unsigned char first)
-{
-    if (first < 0x80)
-        return 1;
-    if (first >= 0xC2 && first < 0xE0)
-        return 2;
-    if (first >= 0xE0 && first < 0xF0)
-        return 3;
-    return first >= 0xF0 && first < 0xF5 ? 4 : 0;
-}
-
-/// Overlong forms have too small a code, surrogates are no characters.
-bool is_proper(char32_t code, std::size_t bytes)
-{
-    constexpr char32_t least[] = {0, 0, 0x80, 0x800, 0x10000};
-    return code >= least[bytes] && code <= 0x10FFFF && (code < 0xD800 || code > 0xDFFF);
-}
-
-Character next_character(std::string_view text)
-{
-    const auto first = static_cast<unsigned char>(text.front());
-    const std::size_t bytes = length_by(first);
-    if (bytes == 0 || bytes > text.size())
-        return {};
-    char32_t code = bytes == 1 ? first : first & (0x7FU >> bytes);
-    for (std::size_t i = 1; i < bytes; ++i) {
-        if (!continues_character(text[i]))
-            return {};
-        code = code << 6U | (static_cast<unsigned char>(text[i]) & 0x3FU);
-    }
-    return is_proper(code, bytes) ? Character{code, bytes} : Character{};
-}
 
 /// Control characters but for white space, and noncharacters (HTML, "preprocessing the input
 /// stream").
@@ -80,7 +42,7 @@ std::string html_text(std::string_view text)
 {
     std::string html;
     while (!text.empty()) {
-        const Character c = next_character(text);
+        const Utf8Character c = first_character(text);
         const std::string_view reference = reference_for(c.code);
         if (c.bytes == 0 || is_forbidden(c.code))
             html += replacement;

@@ -1,4 +1,5 @@
 #include "report/photometry_facts.h"
+#include "units/illuminance.h"
 #include "words/intensity_profile.h"
 #include "words/light_words.h"
 #include "words/numbers.h"
@@ -84,6 +85,15 @@ std::string lamp_set_words(const LampSet& set)
     return text + ", " + rounded(set.watts, 2) + " W";
 }
 
+/// As a screen at a usual distance receives it, square to the light.
+std::string illuminance_words(Intensity peak)
+{
+    constexpr Length screen = millimetres(25000);
+    constexpr int lux_decimals = 4;
+    return rounded(in_lux(illuminance(peak, screen)), lux_decimals) +
+           " lx on a screen 25 m away, by the inverse square";
+}
+
 std::vector<Labelled> entries_of(const PhotometryFacts& facts)
 {
     const Photometry& p = facts.photometry;
@@ -94,6 +104,7 @@ std::vector<Labelled> entries_of(const PhotometryFacts& facts)
         {"grid", grid_words(p)},
         {"symmetry", std::string(filed_symmetry_words[std::size_t(p.symmetry)].words)},
         {"peak", intensity_words(facts.peak.intensity) + " at " + at_words(word, facts.peak.at)},
+        {"", illuminance_words(facts.peak.intensity)},
         {"flux", flux_words(facts.flux) + " within what was measured"},
         {"stated flux", stated_words(facts)},
         {"opening", opening_words(p.opening)}};

@@ -1,6 +1,6 @@
 #include "report/text_chunks.h"
 
-#include "words/utf8.h"
+#include "machine/utf8.h"
 
 #include <algorithm>
 

@@ -103,9 +103,24 @@ Json measured_json(const std::vector<Measurement>& measured)
                                    {"at_least", number_or_null(m.at_least)},
                                    {"at_most", number_or_null(m.at_most)},
                                    {"points_mm", std::move(points)},
+                                   {"accuracy", m.accuracy},
                                    {"note", m.note}});
     }
     return all;
+}
+
+/// Null where no gap gives the category, or the row asks for none.
+Json category_json(const std::optional<CategoryByGap>& category)
+{
+    if (!category)
+        return {};
+    const Json gap = category->gap ? Json(category->gap->figure) : Json();
+    return Json::Object{
+        {"counts", category->counts()},
+        {"declared", category->declared},
+        {"by_gap", Json::Array(category->possible.begin(), category->possible.end())},
+        {"gap_mm", gap},
+        {"contradicts", category->contradicts}};
 }
 
 /// How sure a verdict is of what lies between the directions; null where there are none.
@@ -153,6 +168,7 @@ Json lamp_json(const Findings& findings, const RuleRow& row, const LampVerdict& 
         {"crossings", crossings_json(verdict.crossings)},
         {"measured", measured_json(verdict.measured)},
         {"follows", verdict.follows},
+        {"category", category_json(verdict.category)},
         {"light", verdict_light_json(verdict)},
         {"estimate", estimate_json(verdict)},
         {"uncovered", std::move(uncovered)},

@@ -198,16 +198,16 @@ Rounded sum_over(const std::vector<Projected>& facets, const std::vector<Project
         squares.add(obstacle.window);
     std::vector<Rounded> parts((facets.size() + facets_at_once - 1) / facets_at_once);
     std::vector<ViewSquares::Asker> askers(workers.count());
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    const bool whole = for_each_index(parts.size(), silent, [&](std::size_t part, unsigned w) {
-        const std::size_t end = std::min(facets.size(), (part + 1) * facets_at_once);
-        for (std::size_t f = part * facets_at_once; f < end; ++f) {
-            const auto& near = squares.near(facets[f].window, askers[w]);
-            const Rounded one = of(facets[f], covers_of(facets[f], before, near, touch));
-            parts[part].area += one.area;
-            parts[part].rounding += one.rounding;
-        }
-    });
+    const bool whole =
+        for_each_index(parts.size(), workers.silent(), [&](std::size_t part, unsigned w) {
+            const std::size_t end = std::min(facets.size(), (part + 1) * facets_at_once);
+            for (std::size_t f = part * facets_at_once; f < end; ++f) {
+                const auto& near = squares.near(facets[f].window, askers[w]);
+                const Rounded one = of(facets[f], covers_of(facets[f], before, near, touch));
+                parts[part].area += one.area;
+                parts[part].rounding += one.rounding;
+            }
+        });
     if (!whole)
         throw Stopped();
     Rounded sum;

@@ -54,8 +54,7 @@ void for_each_band(const PictureFrame& frame, const Workers& workers,
                    const std::function<void(std::size_t band)>& work)
 {
     const std::size_t bands = (frame.height + rows_of_band - 1) / rows_of_band;
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    if (!for_each_index(bands, silent, [&](std::size_t band, unsigned) { work(band); }))
+    if (!for_each_index(bands, workers.silent(), [&](std::size_t band, unsigned) { work(band); }))
         throw Stopped();
 }
 

@@ -64,8 +64,8 @@ PreparedScene::PreparedScene(const Study& study, const Workers& workers)
 {
     bodies_ = Slots<SurfaceId, Body>(study.surfaces.size());
     const std::vector<SurfaceId> all = bodies_.ids();
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    if (!for_each_index(all.size(), silent, [&](std::size_t i, unsigned) { prepare(all[i]); }))
+    if (!for_each_index(all.size(), workers.silent(),
+                        [&](std::size_t i, unsigned) { prepare(all[i]); }))
         throw Stopped();
 }
 

@@ -45,12 +45,12 @@ struct Words {
     std::string operator()(const LeastIntensity& c) const
     {
         return "at least " + rounded(in_candelas(c.least), 3) +
-               " cd in every direction; needs photometric data";
+               " cd in every direction, by the lamp's photometric file";
     }
     std::string operator()(const MostIntensity& c) const
     {
         return "at most " + rounded(in_candelas(c.most), 3) +
-               " cd in every direction; needs photometric data";
+               " cd in every direction, by the lamp's photometric file";
     }
     std::string operator()(const LightTable& c) const
     {
@@ -62,7 +62,7 @@ struct Words {
                      percent_words(c.floor) + " of its own";
         if (!c.multiplied_by.empty())
             words += ", multiplied by what `" + c.multiplied_by + "` gives";
-        return words + "; needs photometric data";
+        return words + ", by the lamp's photometric file";
     }
     std::string operator()(const HeightLimits& c) const
     {

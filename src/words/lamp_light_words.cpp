@@ -93,6 +93,27 @@ std::string estimate_words(const LightEstimate& estimate)
     return "the visible part would not suffice" + by + why + "; an estimate; measurement due";
 }
 
+std::string category_words(const CategoryByGap& category)
+{
+    const std::string gap =
+        category.gap ? category.gap->what + ": " + rounded(category.gap->figure, 1) + " mm" : "";
+    const std::string allowed = listed(category.possible, "or");
+    if (category.declared.empty()) {
+        if (gap.empty())
+            return "not known: none is declared, and the gap leads to a lamp that is not in the "
+                   "study";
+        return category.possible.size() == 1
+                   ? category.counts() + ", by the " + gap + "; none is declared"
+                   : "not known: none is declared, and the " + gap + " may give " + allowed;
+    }
+    if (gap.empty())
+        return category.declared + ", as declared; no gap is known that would bear it out";
+    if (category.contradicts)
+        return category.declared + ", as declared, which the " + gap +
+               " does not allow: it gives " + allowed;
+    return category.declared + ", as declared; the " + gap + " allows it";
+}
+
 std::string light_basis_words(const LookLight& light)
 {
     std::string words = "intensity of " + listed(light.files) + " times the share in view, " +

@@ -19,6 +19,10 @@ std::string light_margin_words(const LampVerdict& verdict);
 /// "would suffice: an estimate; measurement due"
 std::string estimate_words(const LightEstimate& estimate);
 
+/// "1a, by the gap to dipped beam, edge to edge: 27.4 mm; the study declares none"; of a declared
+/// one that the gap does not allow, that it does not.
+std::string category_words(const CategoryByGap& category);
+
 /// Which shares of light were assumed, and from which files: "...; file indicator.ies".
 std::string light_basis_words(const LookLight& light);
 

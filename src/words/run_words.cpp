@@ -31,14 +31,14 @@ std::string_view words_of(Certify certify)
 {
     switch (certify) {
     case Certify::nowhere:
-        return "bounds are proved for rows of obstacles only";
+        return "bounds are proved where an answer of rows of obstacles or of light hangs on it";
     case Certify::everywhere:
         return "bounds are proved in every direction";
     case Certify::coarse:
         break;
     }
-    return "bounds are proved every 5 degrees, everywhere for rows of obstacles, and everywhere "
-           "where samples turned out to miss what counts";
+    return "bounds are proved every 5 degrees, and everywhere before a row of obstacles or of "
+           "light is called met or where samples turned out to miss what counts";
 }
 
 } // namespace glim

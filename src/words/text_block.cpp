@@ -1,6 +1,6 @@
 #include "words/text_block.h"
 
-#include "words/utf8.h"
+#include "machine/utf8.h"
 
 #include <algorithm>
 #include <utility>

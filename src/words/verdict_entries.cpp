@@ -116,6 +116,8 @@ std::vector<Labelled> verdict_entries(const RowFindings& row, const LampVerdict&
     else
         add_place(entries, verdict);
     entries.push_back({"lamp", lamp_words(look)});
+    if (verdict.category)
+        entries.push_back({"category", category_words(*verdict.category)});
     entries.push_back({"source", citation_words(row.row.citation)});
     if (verdict.relaxation)
         entries.push_back(

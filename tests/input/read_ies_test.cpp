@@ -19,8 +19,10 @@ PhotometryFile read_whole(const std::string& text)
 Photometry read_text(const std::string& text) { return read_whole(text).photometry; }
 
 /// Type C, three gammas, two planes: nothing that is special.
-const std::string plain = "IESNA:LM-63-1995\n[TEST] 1\nTILT=NONE\n1 1000 1 3 2 1 2 0.05 0.1 0\n"
-                          "1 1 21\n0 45 90\n0 90\n1 2 3\n4 5 6.5\n";
+const std::string keywords = "[TEST] 1\n[TESTLAB] 2\n[ISSUEDATE] 3\n[MANUFAC] 4\n";
+const std::string plain = "IESNA:LM-63-1995\n" + keywords +
+                          "TILT=NONE\n1 1000 1 3 2 1 2 0.05 0.1 0\n"
+                          "1 1 21\n0 45 90\n0 90\n1 2 3\n1 5 6.5\n";
 
 std::string with(std::string text, const std::string& old, const std::string& now)
 {
@@ -66,7 +68,9 @@ TEST_CASE("the numbers of an LM-63 file become what they stand for", "[input]")
     CHECK(photometry.filed_horizontals == 2);
     CHECK_FALSE(photometry.absolute);
     CHECK(in_lumens(photometry.stated_flux.value()) == 1000);
-    CHECK(photometry.notes == std::vector<PhotometryNote>{{"TEST", "1"}});
+    CHECK(photometry.notes ==
+          std::vector<PhotometryNote>{
+              {"TEST", "1"}, {"TESTLAB", "2"}, {"ISSUEDATE", "3"}, {"MANUFAC", "4"}});
     CHECK(in_mm(photometry.opening.width) == 50);
     CHECK(in_mm(photometry.opening.length) == 100);
     CHECK(photometry.lamp_sets.front().watts == 21);
@@ -153,10 +157,10 @@ TEST_CASE("lines, blanks and commas may fall where they like", "[input]")
 {
     const IntensityGrid expected = read_text(plain).grid;
     for (const char* numbers :
-         {"1 1000 1 3 2 1 2 0.05 0.1 0 1 1 21 0 45 90 0 90 1 2 3 4 5 6.5",
-          "1\n1000\n1\n3\n2\n1\n2\n.05\n.1\n0\n1\n1\n21\n0\n45\n90\n0\n90\n1\n2\n3\n4\n5\n6.5",
-          "1,1000,1,3,2,1,2,0.05,0.1,0\r\n1,1,21\r\n0, 45 ,90\r\n0,90\r\n1,2\r\n3,4,5,\r\n6.5\r\n",
-          "\t1 +1000 1.0 3 2 1 2 5e-2 1e-1 -0\n\n1 1 21\n0 45\n90 0\n90 1 2 3 4 5 650e-2  \n\n"})
+         {"1 1000 1 3 2 1 2 0.05 0.1 0 1 1 21 0 45 90 0 90 1 2 3 1 5 6.5",
+          "1\n1000\n1\n3\n2\n1\n2\n.05\n.1\n0\n1\n1\n21\n0\n45\n90\n0\n90\n1\n2\n3\n1\n5\n6.5",
+          "1,1000,1,3,2,1,2,0.05,0.1,0\r\n1,1,21\r\n0, 45 ,90\r\n0,90\r\n1,2\r\n3,1,5,\r\n6.5\r\n",
+          "\t1 +1000 1.0 3 2 1 2 5e-2 1e-1 -0\n\n1 1 21\n0 45\n90 0\n90 1 2 3 1 5 650e-2  \n\n"})
         CHECK(read_text("IESNA:LM-63-1995\nTILT=NONE\n" + std::string(numbers)).grid == expected);
     CHECK(read_text(with(plain, "TILT=NONE", "tilt = none")).grid == expected);
 }
@@ -196,7 +200,7 @@ TEST_CASE("each edition is told by its first line", "[input]")
 TEST_CASE("lines without keywords are what a file of 1986 has", "[input]")
 {
     const Photometry photometry =
-        read_text(with(plain, "IESNA:LM-63-1995\n[TEST] 1\n", "A lamp\n\nof some kind\n"));
+        read_text(with(plain, "IESNA:LM-63-1995\n" + keywords, "A lamp\n\nof some kind\n"));
     CHECK(photometry.notes == std::vector<PhotometryNote>{{"", "A lamp"}, {"", "of some kind"}});
 }
 
@@ -213,7 +217,7 @@ TEST_CASE("factors of TILT are passed over and told", "[input]")
     const std::string factors = "1\n3\n0 45 90\n1 0.95 0.9\n";
     const std::string included = with(plain, "TILT=NONE\n", "TILT=INCLUDE\n" + factors);
     CHECK(read_text(included).grid == read_text(plain).grid);
-    CHECK(warnings_in(included) == Words{"lamp.ies:3:6: the factors of TILT are not applied"});
+    CHECK(warnings_in(included) == Words{"lamp.ies:6:6: the factors of TILT are not applied"});
 
     const std::string named = with(plain, "TILT=NONE", "TILT=lamp.tlt");
     std::string asked;
@@ -242,15 +246,52 @@ TEST_CASE("oddities that do no harm are warnings", "[input]")
     CHECK(warnings_in(with(plain, "[TEST] 1", "[TEST]1\n[MORE]x\n[OTHER]")) ==
           Words{"lamp.ies:2:7: there is no blank between a keyword and its text (2 times in this "
                 "file)"});
-    CHECK(warnings_in(with(plain, "[TEST] 1", "a lamp")) ==
-          Words{"lamp.ies:2:1: this line has no keyword; it is kept as a note"});
+    CHECK(warnings_in(with(plain, "[TESTLAB] 2", "a lamp")) ==
+          Words{"lamp.ies:3:1: this line has no keyword; it is kept as a note"});
     CHECK(warnings_in(plain + "\x1a") ==
-          Words{"lamp.ies:10:1: the file ends with an old end-of-file mark"});
+          Words{"lamp.ies:13:1: the file ends with an old end-of-file mark"});
     CHECK(warnings_in(with(plain, "0 45 90\n", "0 45 60\n")) ==
-          Words{"lamp.ies:6:1: gamma goes from 0 to 60 degrees, and the standard asks for 0 to 90, "
+          Words{"lamp.ies:9:1: gamma goes from 0 to 60 degrees, and the standard asks for 0 to 90, "
                 "90 to 180 or 0 to 180"});
     CHECK(warnings_in(with(plain, "0 90\n1", "0 360\n1")) ==
-          Words{"lamp.ies:7:3: the planes C 0 and C 360 are one, and differ in this file"});
+          Words{"lamp.ies:10:3: the planes C 0 and C 360 are one, and differ in this file"});
+}
+
+TEST_CASE("keywords that the edition demands are missed", "[input]")
+{
+    CHECK(warnings_in(with(plain, "[MANUFAC] 4\n", "")) ==
+          Words{"lamp.ies:5:1: LM-63-1995 demands `[MANUFAC]`, which this file does not have"});
+    CHECK(warnings_in(with(plain, "[TESTLAB] 2\n[ISSUEDATE] 3\n", "")).empty());
+    const std::string of_2002 = with(plain, "LM-63-1995", "LM-63-2002");
+    CHECK(warnings_in(with(of_2002, "[TESTLAB] 2\n[ISSUEDATE] 3\n", "[testlab] x\n")) ==
+          Words{"lamp.ies:5:1: LM-63-2002 demands `[ISSUEDATE]`, which this file does not have"});
+    CHECK(warnings_in(with(with(plain, "IESNA:LM-63-1995\n", ""), keywords, "")).empty());
+}
+
+TEST_CASE("planes that differ at a pole are told with their figures", "[input]")
+{
+    const auto pole_warning = [](Goniometer goniometer, const std::vector<Angle>& h,
+                                 const std::vector<Angle>& v, std::vector<double> values) {
+        IntensityGrid grid{goniometer, h, v, {}};
+        for (const double value : values)
+            grid.candela.push_back(candelas(value));
+        std::string text = with(ies_of(grid), "[TEST] made up\n", keywords);
+        return warnings_in(text);
+    };
+    const std::vector<Angle> half = angles(-90, 90, 90);
+    // Type C: gamma 0 and 180 are one direction each.
+    CHECK(
+        pole_warning(Goniometer::c, {degrees(0), degrees(90)}, {degrees(0), degrees(180)},
+                     {10, 3, 12, 3}) ==
+        Words{"lamp.ies:9:1: at gamma 0, which is one direction, the file gives from 10 to 12 cd"});
+    // Type A: V -90 and V 90, along every H.
+    CHECK(pole_warning(Goniometer::a, half, half, {1, 9, 2, 1, 9, 2, 1, 9, 3}) ==
+          Words{"lamp.ies:11:1: at V 90, which is one direction, the file gives from 2 to 3 cd"});
+    // Type B: H -90 and H 90, along every V.
+    CHECK(pole_warning(Goniometer::b, half, half, {5, 5, 7, 9, 9, 9, 5, 5, 5}) ==
+          Words{"lamp.ies:12:1: at H -90, which is one direction, the file gives from 5 to 7 cd"});
+    // The grain of measuring: a hundredth of the peak.
+    CHECK(pole_warning(Goniometer::a, half, half, {1, 9, 2, 1, 100, 2, 1, 9, 3}).empty());
 }
 
 TEST_CASE("a file of the field alone is read, and warned of", "[input]")
@@ -258,7 +299,7 @@ TEST_CASE("a file of the field alone is read, and warned of", "[input]")
     const IntensityGrid field = sampled(Goniometer::a, angles(-45, 80, 5), angles(-15, 15, 5),
                                         skew_field, parts_of_a_and_b);
     CHECK(read_text(ies_of(field)).grid == field);
-    CHECK(warnings_in(ies_of(field)).size() == 2);
+    CHECK(warnings_in(with(ies_of(field), "[TEST] made up\n", keywords)).size() == 2);
 }
 
 TEST_CASE("notes in Latin-1 become UTF-8", "[input]")

@@ -22,13 +22,13 @@ std::vector<std::string> warnings_in(const std::string& text)
 using Words = std::vector<std::string>;
 using Planes = std::vector<std::pair<double, double>>;
 
-/// Two gammas, and each plane's own angle as its intensities.
+/// 1 cd at the pole, and at gamma 90 each plane's own angle as its intensity.
 IntensityGrid named_planes(const std::vector<double>& planes)
 {
     IntensityGrid grid{Goniometer::c, {}, {degrees(0), degrees(90)}, {}};
     for (const double plane : planes) {
         grid.horizontal.push_back(degrees(plane));
-        grid.candela.insert(grid.candela.end(), 2, candelas(plane));
+        grid.candela.insert(grid.candela.end(), {candelas(1), candelas(plane)});
     }
     return grid;
 }
@@ -100,7 +100,7 @@ TEST_CASE("intensities are filed for 1000 lm", "[input]")
                            .output_ratio = "80"};
     const Photometry photometry = read_text(ldt_of(fields, {0, 180}, named_planes({0, 180})));
     CHECK(photometry.format == "EULUMDAT");
-    CHECK(in_candelas(photometry.grid.at(1, 0)) == Approx(180 * 0.5 * 0.9));
+    CHECK(in_candelas(photometry.grid.at(1, 1)) == Approx(180 * 0.5 * 0.9));
     CHECK(in_lumens(photometry.stated_flux.value()) == 400);
     CHECK(photometry.stated_flux_is_of == StatedFlux::luminaire);
     CHECK_FALSE(photometry.absolute);
@@ -137,7 +137,7 @@ TEST_CASE("of several lamp sets the first counts, and a difference is told", "[i
     CHECK(warnings_in(text(same)).empty());
     CHECK(warnings_in(text(other)) ==
           Words{"lamp.ldt:35:1: the lamp sets of this file differ in flux"});
-    CHECK(in_candelas(read_text(text(other)).grid.at(1, 0)) == 180);
+    CHECK(in_candelas(read_text(text(other)).grid.at(1, 1)) == 180);
 }
 
 TEST_CASE("a negative count of lamps marks absolute values", "[input]")
@@ -145,7 +145,7 @@ TEST_CASE("a negative count of lamps marks absolute values", "[input]")
     const Photometry photometry = read_text(
         ldt_of({.lamp_sets = "1\n-1\nLED\n250\n\n\n3\n"}, {0, 180}, named_planes({0, 180})));
     CHECK(photometry.absolute);
-    CHECK(in_candelas(photometry.grid.at(1, 0)) == 45);
+    CHECK(in_candelas(photometry.grid.at(1, 1)) == 45);
 }
 
 TEST_CASE("decimal commas, carriage returns and Latin-1 read as the plain file does", "[input]")

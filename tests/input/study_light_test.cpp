@@ -102,7 +102,7 @@ TEST_CASE("brightness that shares out nothing is a complaint", "[input]")
 
 TEST_CASE("a lamp with light must have a category that its proof knows", "[input]")
 {
-    const auto asking = [](const std::string& lines) {
+    const auto asking = [](const std::string& lines, const std::string& end = "") {
         const TemporaryFolder folder;
         const WorkingFolder here(folder.path());
         write(folder / "corner.obj", corner_obj);
@@ -110,12 +110,18 @@ TEST_CASE("a lamp with light must have a category that its proof knows", "[input
         std::string text = with(small_study, "emits = [\"lens\"]\n", lines);
         text = with(text, "table = \"own-example\"\nrule = \"across-45\"",
                     "table = \"un-r48\"\nrule = \"front-indicator-field\"");
-        write(folder / "study.toml", text);
+        write(folder / "study.toml", text + end);
         return complaints_of([] { read_study("study.toml"); });
     };
     CHECK(asking("emits = [\"lens\"]\n") == "(read without a complaint)");
     CHECK(
         asking(with_file).find("depends on the category of lamp `indicator`, which the study does "
                                "not give") != std::string::npos);
+    CHECK(asking(with_file).find("or add the `front_fog` or `dipped_beam` lamp") !=
+          std::string::npos);
     CHECK(asking(with_file + "category = \"1a\"\n") == "(read without a complaint)");
+    // Where there is a lamp to measure a gap to, the gap gives the category.
+    CHECK(asking(with_file,
+                 "[[lamp]]\nname = \"beam\"\nfunction = \"dipped_beam\"\n"
+                 "side = \"left\"\nemits = [\"lens\"]\n") == "(read without a complaint)");
 }

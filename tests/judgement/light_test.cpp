@@ -3,6 +3,7 @@
 // up to 26.565 outboard (closed form). An equally bright patch with 3 cd on its axis sends
 // 3 cosV cosH before the edge and that share of it behind.
 
+#include "judgement/asked_light.h"
 #include "judgement/check_study.h"
 #include "judgement/made_rules.h"
 #include "shapes/made_light.h"
@@ -16,38 +17,6 @@ using namespace glim;
 using namespace glim::shapes;
 
 namespace {
-
-const CheckFindings& answer(const Findings& f) { return f.checks.front(); }
-const LampVerdict& verdict(const Findings& f, std::size_t row = 0)
-{
-    return f.checks.front().rows[row].lamps.front();
-}
-
-Study behind_knife_edge(const MadeField& field)
-{
-    Study study = lamp_behind(plate(Point::Zero(), 60, 40), {wall(40, 50, 500, -300, 300)});
-    study.lights = {made_light(field)};
-    study.sampling.step = degrees(5);
-    return study;
-}
-
-Study in_the_open(const MadeField& field)
-{
-    Study study = lamp_alone(plate(Point::Zero(), 60, 40));
-    study.lights = {made_light(field)};
-    study.sampling.step = degrees(5);
-    return study;
-}
-
-LeastIntensity at_least(double cd) { return {candelas(cd)}; }
-
-Findings asked(Study study, Criterion criterion, double h0, double h1, double v0 = 0, double v1 = 0)
-{
-    return check_study(asking(std::move(study), "light",
-                              {made_row("light", std::move(criterion), h0, h1, v0, v1)}));
-}
-
-double cd(const std::optional<Intensity>& intensity) { return in_candelas(intensity.value()); }
 
 /// A row whose field is that of the points.
 RuleRow points_row(LightTable table)
@@ -67,9 +36,9 @@ LightPoint point(double h, double v, double least)
 
 TEST_CASE("without a photometric file there is no answer about light", "[judgement]")
 {
-    Study study = in_the_open(lambert(3));
+    Study study = lit_in_the_open(lambert(3));
     study.lights.clear();
-    const Findings f = asked(study, at_least(0.3), -45, 45);
+    const Findings f = asked(study, at_least_cd(0.3), -45, 45);
     CHECK(answer(f).outcome == Outcome::no_photometric_data);
     CHECK(verdict(f).directions.empty());
     CHECK(!verdict(f).light);
@@ -78,9 +47,9 @@ TEST_CASE("without a photometric file there is no answer about light", "[judgeme
 TEST_CASE("where nothing is hidden the file decides", "[judgement]")
 {
     // 3 cos 80 = 0.52094, 3 cos 80 cos 15 = 0.50319 cd.
-    CHECK(answer(asked(in_the_open(lambert(3)), at_least(0.5), -80, 80, -15, 15)).outcome ==
+    CHECK(answer(asked(lit_in_the_open(lambert(3)), at_least_cd(0.5), -80, 80, -15, 15)).outcome ==
           Outcome::met);
-    const Findings f = asked(in_the_open(lambert(3)), at_least(0.51), -80, 80, -15, 15);
+    const Findings f = asked(lit_in_the_open(lambert(3)), at_least_cd(0.51), -80, 80, -15, 15);
     CHECK(answer(f).outcome == Outcome::not_met);
     CHECK(verdict(f).because == Because::too_little_light);
     CHECK(cd(verdict(f).light->whole) == Approx(0.50319).epsilon(1e-4));
@@ -92,7 +61,7 @@ TEST_CASE("a patch behind a knife edge keeps the share of its light that the clo
           "[judgement]")
 {
     // 3 cos 45 x 2/3 = 1.41421 cd.
-    const Findings f = asked(behind_knife_edge(lambert(3)), at_least(1.4), 0, 45);
+    const Findings f = asked(lit_behind_knife_edge(lambert(3)), at_least_cd(1.4), 0, 45);
     CHECK(answer(f).outcome == Outcome::proof_due);
     CHECK(cd(verdict(f).light->whole) == Approx(3 * cos(degrees(45))));
     CHECK(cd(verdict(f).light->left) == Approx(1.41421).epsilon(1e-5));
@@ -110,7 +79,7 @@ TEST_CASE("a patch behind a knife edge keeps the share of its light that the clo
 
 TEST_CASE("an estimate that falls short stays an estimate", "[judgement]")
 {
-    const Findings f = asked(behind_knife_edge(lambert(3)), at_least(1.43), 0, 45);
+    const Findings f = asked(lit_behind_knife_edge(lambert(3)), at_least_cd(1.43), 0, 45);
     CHECK(answer(f).outcome == Outcome::proof_due);
     REQUIRE(verdict(f).estimate);
     CHECK(verdict(f).estimate->suffices == false);
@@ -118,7 +87,7 @@ TEST_CASE("an estimate that falls short stays an estimate", "[judgement]")
 
 TEST_CASE("what even the whole lamp does not give fails, whatever is hidden", "[judgement]")
 {
-    const Findings f = asked(behind_knife_edge(lambert(3)), at_least(2.2), 0, 45);
+    const Findings f = asked(lit_behind_knife_edge(lambert(3)), at_least_cd(2.2), 0, 45);
     CHECK(answer(f).outcome == Outcome::not_met);
     CHECK(verdict(f).because == Because::too_little_light);
 }
@@ -127,17 +96,17 @@ TEST_CASE("a lamp that is wholly hidden has nothing left to prove", "[judgement]
 {
     Study study = lamp_behind(plate(Point::Zero(), 60, 40), {wall(40, -300, 300, -300, 300)});
     study.lights = {made_light(lambert(3))};
-    const Findings f = asked(study, at_least(0.3), 0, 0);
+    const Findings f = asked(study, at_least_cd(0.3), 0, 0);
     CHECK(answer(f).outcome == Outcome::not_met);
     CHECK(verdict(f).because == Because::wholly_hidden);
 }
 
 TEST_CASE("beyond what was measured the light is not known, not zero", "[judgement]")
 {
-    Study study = in_the_open(lambert(3));
+    Study study = lit_in_the_open(lambert(3));
     study.lights = {made_light_within(45, lambert(3))};
-    CHECK(answer(asked(study, at_least(0.3), -45, 45)).outcome == Outcome::met);
-    const Findings f = asked(study, at_least(0.3), -45, 50);
+    CHECK(answer(asked(study, at_least_cd(0.3), -45, 45)).outcome == Outcome::met);
+    const Findings f = asked(study, at_least_cd(0.3), -45, 50);
     CHECK(answer(f).outcome == Outcome::undecided);
     CHECK(verdict(f).because == Because::outside_measured_range);
     CHECK(!verdict(f).light->whole);
@@ -148,7 +117,7 @@ TEST_CASE("light where the lamp shows no surface is a finding of its own", "[jud
     // Turned 50 outboard, the lens shows nothing from 40 inboard on.
     Study study = lamp_alone(turned(plate(Point::Zero(), 60, 40), degrees(50)));
     study.lights = {made_light([](double, double) { return 5; })};
-    const Findings f = asked(study, at_least(0.3), -45, 0);
+    const Findings f = asked(study, at_least_cd(0.3), -45, 0);
     CHECK(answer(f).outcome == Outcome::undecided);
     CHECK(verdict(f).because == Because::light_without_surface);
     CHECK(f.looks[verdict(f).look].light->toward.front().shows_no_surface);
@@ -157,27 +126,28 @@ TEST_CASE("light where the lamp shows no surface is a finding of its own", "[jud
 TEST_CASE("what the approved housing hides is in the file already and counts no second time",
           "[judgement]")
 {
-    Study study = behind_knife_edge(lambert(3));
+    Study study = lit_behind_knife_edge(lambert(3));
     study.lamps[LampId{0}].approved_with = {SurfaceId{1}};
-    const Findings f = asked(study, at_least(2.1), 0, 45);
+    const Findings f = asked(study, at_least_cd(2.1), 0, 45);
     CHECK(answer(f).outcome == Outcome::met);
     CHECK(cd(verdict(f).light->left) == Approx(3 * cos(degrees(45))));
 }
 
 TEST_CASE("a cover that was not there when it was measured lets its share through", "[judgement]")
 {
-    Study study = in_the_open(lambert(3));
+    Study study = lit_in_the_open(lambert(3));
     study.lights.front().transmittance = 0.5;
-    const Findings f = asked(study, at_least(1.6), 0, 0);
+    const Findings f = asked(study, at_least_cd(1.6), 0, 0);
     CHECK(answer(f).outcome == Outcome::not_met);
     CHECK(cd(verdict(f).light->whole) == Approx(1.5));
 }
 
 TEST_CASE("too much light is judged by the lamp itself", "[judgement]")
 {
-    CHECK(answer(asked(behind_knife_edge(lambert(3)), MostIntensity{candelas(3)}, 0, 45)).outcome ==
-          Outcome::met);
-    const Findings f = asked(behind_knife_edge(lambert(3)), MostIntensity{candelas(2.9)}, 0, 45);
+    CHECK(answer(asked(lit_behind_knife_edge(lambert(3)), MostIntensity{candelas(3)}, 0, 45))
+              .outcome == Outcome::met);
+    const Findings f =
+        asked(lit_behind_knife_edge(lambert(3)), MostIntensity{candelas(2.9)}, 0, 45);
     CHECK(answer(f).outcome == Outcome::not_met);
     CHECK(verdict(f).because == Because::too_much_light);
     CHECK(verdict(f).relative_margin == Approx(1 - 3 / 2.9));
@@ -194,7 +164,7 @@ TEST_CASE("a group may lack in a point what another has, down to the floor", "[j
                           .floor = floor};
     };
     const MadeField field = [](double h, double) { return h > 5 ? 2.0 : h < -5 ? 12.0 : 10.0; };
-    const Study study = in_the_open(field);
+    const Study study = lit_in_the_open(field);
     CHECK(answer(check_study(asking(study, "points", {points_row(group(0.2, 24))}))).outcome ==
           Outcome::met);
     const Findings low = check_study(asking(study, "points", {points_row(group(0.6, 24))}));
@@ -216,7 +186,7 @@ TEST_CASE("a group with a hidden point has its proof due, and its sum is estimat
                           .groups = {{"1", candelas(total), {point(0, 0, 1), point(45, 0, 1)}}},
                           .floor = 0.6};
     };
-    const Study study = behind_knife_edge(lambert(3));
+    const Study study = lit_behind_knife_edge(lambert(3));
     const Findings enough = check_study(asking(study, "points", {points_row(table(4.4))}));
     CHECK(answer(enough).outcome == Outcome::proof_due);
     CHECK(cd(verdict(enough).light->groups[0].left) == Approx(4.41421).epsilon(1e-4));
@@ -238,7 +208,7 @@ TEST_CASE("points that fall away for a low lamp take their least off the group",
          .field = {{rectangle(0, 0, 0, 0)}},
          .citation = {}});
     const MadeField field = [](double, double v) { return v < -5 ? 0.5 : 10.0; };
-    Study study = in_the_open(field);
+    Study study = lit_in_the_open(field);
     CHECK(answer(check_study(asking(study, "points", {row}))).outcome == Outcome::not_met);
     study.grounds.front().ground.on.z() = -700;
     const Findings low = check_study(asking(study, "points", {row}));
@@ -257,7 +227,7 @@ TEST_CASE("the gap to the dipped beam multiplies what is asked", "[judgement]")
     RuleRow row = points_row({.points = {point(0, 0, 10)}, .multiplied_by = "gap"});
     const std::vector<RuleRow> rows = {row, made_row("gap", gap)};
     const auto with = [&](double axis_cd, bool beam) {
-        Study study = in_the_open(lambert(axis_cd));
+        Study study = lit_in_the_open(lambert(axis_cd));
         if (beam)
             add_lamp(study, "beam", LampFunction::dipped_beam, plate({0, -130, 0}, 100, 40));
         return check_study(asking(std::move(study), "points", rows));
@@ -275,33 +245,16 @@ TEST_CASE("the gap to the dipped beam multiplies what is asked", "[judgement]")
     CHECK(verdict(open).because == Because::multiplier_not_known);
 }
 
-TEST_CASE("lamps that may answer together add their light", "[judgement]")
-{
-    Study study = in_the_open(lambert(2));
-    const LampId second =
-        add_lamp(study, "second", LampFunction::front_indicator, plate({0, 200, 0}, 60, 40));
-    study.lights.push_back(made_light(lambert(3), second));
-    RuleRow row = made_row("light", at_least(4.9), 0, 0, 0, 0);
-    row.answered_by = AnsweredBy::together;
-    row.union_source = "invented for this test";
-    study = asking(std::move(study), "light", {row});
-    study.checks.front().lamps.push_back(second);
-    const Findings f = check_study(study);
-    CHECK(answer(f).outcome == Outcome::met);
-    CHECK(cd(answer(f).rows.front().together->light->whole) == Approx(5));
-    CHECK(answer(f).rows.front().lamps.front().outcome == Outcome::not_met);
-}
-
 TEST_CASE("a hidden lamp's proof is estimated by the light that its approval asks for",
           "[judgement]")
 {
     const auto estimated = [](double axis_cd) {
         RuleRow free = made_row("free", NoObstacle{}, 0, 45, 0, 0);
         free.proof = ProofOfLight{"light of approval", "all"};
-        Study study = asking(behind_knife_edge(lambert(axis_cd)), "free", {free});
+        Study study = asking(lit_behind_knife_edge(lambert(axis_cd)), "free", {free});
         RuleTable light;
         light.name = "light of approval";
-        light.rows = {made_row("field", at_least(0.3), 0, 45, 0, 0),
+        light.rows = {made_row("field", at_least_cd(0.3), 0, 45, 0, 0),
                       points_row({.points = {point(0, 0, 3), point(45, 0, 1.4)}})};
         light.rules = {
             {.id = "all", .title = "", .combine = Combine::all_of, .parts = {"field", "points"}}};
@@ -313,6 +266,9 @@ TEST_CASE("a hidden lamp's proof is estimated by the light that its approval ask
     CHECK(answer(enough).outcome == Outcome::proof_due);
     REQUIRE(answer(enough).rows.size() == 3);
     CHECK(answer(enough).rows[1].proof_from == "light of approval");
+    CHECK(!verdict(enough).blockers.empty());
+    CHECK(verdict(enough, 1).blockers.empty()); // told once
+    CHECK(!verdict(enough, 1).uncovered.empty());
     REQUIRE(verdict(enough).estimate);
     CHECK(verdict(enough).estimate->suffices == true);
     // 2.9 cd on the axis are less than the approval asks of the whole lamp.
@@ -322,4 +278,30 @@ TEST_CASE("a hidden lamp's proof is estimated by the light that its approval ask
     CHECK(verdict(less).estimate->suffices == false);
     CHECK(verdict(less).estimate->row == "points");
     CHECK(answer(less).deciding->row == 0);
+}
+
+TEST_CASE("the proof of rows that ask for area is estimated like that of obstacles", "[judgement]")
+{
+    // At H 45 two thirds of 60 x 40 cos 45 = 1131.37 mm2 are in view.
+    RuleRow area = made_row("area", LeastArea{square_millimetres(1100), true}, 0, 45, 0, 0);
+    area.proof = ProofOfLight{"light of approval", "field"};
+    Study study = asking(lit_behind_knife_edge(lambert(3)), "area", {area});
+    RuleTable light;
+    light.name = "light of approval";
+    light.rows = {made_row("field", at_least_cd(1.4), 0, 45, 0, 0)};
+    RuleRow another = made_row("another", at_least_cd(99), 0, 45, 0, 0);
+    another.functions = {LampFunction::stop};
+    light.rows.push_back(another);
+    light.rules = {
+        {.id = "all", .title = "", .combine = Combine::all_of, .parts = {"field", "another"}}};
+    study.tables.push_back(light);
+    const Findings enough = check_study(study);
+    CHECK(verdict(enough).because == Because::proof_to_be_agreed);
+    REQUIRE(verdict(enough).estimate);
+    CHECK(verdict(enough).estimate->suffices == true);
+    study.tables.back().rows[0].criterion = at_least_cd(1.43);
+    CHECK(verdict(check_study(study)).estimate->suffices == false);
+    // What the proof asks of lamps with another function has no place here.
+    study.tables[study.checks.front().table].rows[0].proof->rule = "all";
+    CHECK(answer(check_study(study)).rows.size() == 2);
 }

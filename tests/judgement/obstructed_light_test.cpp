@@ -13,11 +13,9 @@ using namespace glim::shapes;
 
 namespace {
 
-/// 60 x 40 mm, a knife edge for y > 50 mm at 40 ahead: see light_test.cpp.
 Study behind_knife_edge()
 {
-    Study study = lamp_behind(plate(Point::Zero(), 60, 40), {wall(40, 50, 500, -300, 300)});
-    study.lights = {made_light(lambert(3))};
+    Study study = lit_behind_knife_edge(lambert(3));
     study.sampling.step = degrees(15);
     return asking(std::move(study), "light",
                   {made_row("light", LeastIntensity{candelas(0.3)}, 0, 45, 0, 0)});

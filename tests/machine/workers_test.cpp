@@ -72,3 +72,17 @@ TEST_CASE("progress counts up to all, one at a time", "[machine]")
     for (std::size_t i = 0; i < told.size(); ++i)
         CHECK(told[i] == i + 1);
 }
+
+TEST_CASE("silent workers are the same, and tell nobody how far they are", "[machine]")
+{
+    std::stop_source source;
+    source.request_stop();
+    const Workers loud{
+        .threads = 3, .stop = source.get_token(), .progress = [](std::size_t, std::size_t) {
+            throw std::logic_error("told");
+        }};
+    const Workers silent = loud.silent();
+    CHECK(silent.count() == 3);
+    CHECK(silent.stop.stop_requested());
+    CHECK(!silent.progress);
+}

@@ -49,6 +49,7 @@ TEST_CASE("the words tell type, range, peak, notes and what a study has to say",
     CHECK(has(words, "LM-63-2002, type A; relative"));
     CHECK(has(words, "H -90 to 90, V -90 to 90 deg"));
     CHECK(has(words, "100 cd at H 0, V 0"));
+    CHECK(has(words, "0.16 lx on a screen 25 m away")); // 100 / 25^2
     CHECK(has(words, "a type A file does not say for which side it is"));
     CHECK(has(words, "1 x LED, 400 lm, 5 W"));
     CHECK(has(words, "TEST  made up?[31m"));

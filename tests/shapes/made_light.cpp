@@ -1,8 +1,21 @@
 #include "shapes/made_light.h"
 
+#include "shapes/simple_shapes.h"
+#include "shapes/small_study.h"
 #include "units/trig.h"
 
 namespace glim::shapes {
+
+namespace {
+
+Study lit(Study study, const MadeField& field)
+{
+    study.lights = {made_light(field)};
+    study.sampling.step = degrees(5);
+    return study;
+}
+
+} // namespace
 
 MadeField lambert(double axis_cd)
 {
@@ -36,6 +49,16 @@ LampLight made_light_within(int most_deg, const MadeField& field, LampId lamp)
 LampLight made_light(const MadeField& field, LampId lamp)
 {
     return made_light_within(90, field, lamp);
+}
+
+Study lit_in_the_open(const MadeField& field)
+{
+    return lit(lamp_alone(plate(Point::Zero(), 60, 40)), field);
+}
+
+Study lit_behind_knife_edge(const MadeField& field)
+{
+    return lit(lamp_behind(plate(Point::Zero(), 60, 40), {wall(40, 50, 500, -300, 300)}), field);
 }
 
 } // namespace glim::shapes

@@ -92,3 +92,22 @@ TEST_CASE("a direction outside the measured range has no figure, and no zero", "
     CHECK(light_figure_words(verdict) == "not measured there");
     CHECK(light_margin_words(verdict) == "-");
 }
+
+TEST_CASE("a category is told with the gap that gives it or denies it", "[words]")
+{
+    const Measurement gap{.what = "gap to dipped beam, edge to edge", .figure = 27.44};
+    CHECK(category_words({.declared = "", .possible = {"1a"}, .gap = gap}) ==
+          "1a, by the gap to dipped beam, edge to edge: 27.4 mm; none is declared");
+    CHECK(category_words({.declared = "1", .possible = {"1a"}, .gap = gap, .contradicts = true}) ==
+          "1, as declared, which the gap to dipped beam, edge to edge: 27.4 mm does not allow: it "
+          "gives `1a`");
+    CHECK(category_words({.declared = "1b", .possible = {"1a"}, .gap = gap}) ==
+          "1b, as declared; the gap to dipped beam, edge to edge: 27.4 mm allows it");
+    CHECK(category_words({.declared = "", .possible = {"1", "1a"}, .gap = gap}) ==
+          "not known: none is declared, and the gap to dipped beam, edge to edge: 27.4 mm may give "
+          "`1` or `1a`");
+    CHECK(category_words({.declared = "", .possible = {"1", "1a"}, .gap = {}})
+              .starts_with("not known: none is declared"));
+    CHECK(category_words({.declared = "1", .possible = {"1", "1a"}, .gap = {}}) ==
+          "1, as declared; no gap is known that would bear it out");
+}

@@ -1,4 +1,4 @@
-#include "drawing/area_maps.h"
+#include "drawing/value_maps.h"
 
 #include "drawing/map_frame.h"
 #include "specimens/knife_edge.h"
@@ -27,7 +27,7 @@ Rect field_on(const std::string& svg) { return box_of({lines_stroked(svg, "1").f
 TEST_CASE("the threshold is drawn where the knife edge has it, within a pixel", "[drawing]")
 {
     const std::string svg =
-        look_at("knife-area", area_map(subject_of(behind_knife_edge(front))).drawing);
+        look_at("knife-area", value_map(subject_of(behind_knife_edge(front))).drawing);
     const Path::Line line = threshold_on(svg);
     // The drawing itself says how degrees lie on it: the field ends where its outline does.
     const Rect field = field_on(svg);
@@ -64,7 +64,7 @@ TEST_CASE("the region that fails is as large as on paper", "[drawing]")
 
 TEST_CASE("a map tells in words what it shows", "[drawing]")
 {
-    const Figure f = area_map(subject_of(behind_knife_edge({{rectangle(-45, 45, -5, 5)}})));
+    const Figure f = value_map(subject_of(behind_knife_edge({{rectangle(-45, 45, -5, 5)}})));
     CHECK(f.alt.find("least in view: ") != std::string::npos);
     CHECK(f.alt.find("45 deg outboard") != std::string::npos);
     CHECK_FALSE(f.is_picture);
@@ -74,7 +74,7 @@ TEST_CASE("a map tells in words what it shows", "[drawing]")
 TEST_CASE("the polar map has every direction at its distance from the axis", "[drawing]")
 {
     const std::string svg =
-        look_at("knife-polar", polar_area_map(subject_of(behind_knife_edge(front))).drawing);
+        look_at("knife-polar", polar_value_map(subject_of(behind_knife_edge(front))).drawing);
     const MapFrame frame = polar_frame(front, {}, {0, 0, 416, 270});
     const Point2 axis = frame.point_of({});
     const double points_a_degree = (frame.point_of({degrees(80), degrees(0)}) - axis).x() / 80;
@@ -98,5 +98,5 @@ TEST_CASE("the margin map shows the same threshold", "[drawing]")
     const auto s = subject_of(behind_knife_edge(front));
     const std::string svg = look_at("knife-margin", margin_map(s).drawing);
     CHECK(threshold_on(svg).points.size() ==
-          threshold_on(svg_of(area_map(s).drawing)).points.size());
+          threshold_on(svg_of(value_map(s).drawing)).points.size());
 }

@@ -8,10 +8,10 @@ namespace glim {
 // Maps of a field's directions. All require that the field has some width and some height.
 
 /// What is in view, or hidden, in every direction: longitude by latitude.
-Figure area_map(const std::shared_ptr<const ChartSubject>& subject);
+Figure value_map(const std::shared_ptr<const ChartSubject>& subject);
 
 /// The same about the axis, for wide fields.
-Figure polar_area_map(const std::shared_ptr<const ChartSubject>& subject);
+Figure polar_value_map(const std::shared_ptr<const ChartSubject>& subject);
 
 /// How much more than asked, or less.
 Figure margin_map(const std::shared_ptr<const ChartSubject>& subject);
