@@ -183,7 +183,7 @@ void read_bodies(TableReader& top, const std::optional<Vehicle>& vehicle, NameBo
         take_facets(surfaces, meshes, *vehicle, complaints);
         orient_lit_faces(surfaces, lamps, *vehicle, complaints);
         check_lamp_sides(surfaces, lamps, *vehicle, complaints);
-        check_pushes(surfaces, *vehicle, complaints);
+        check_pushes(surfaces, complaints);
     }
     for (const MeshDraft& mesh : meshes)
         study.meshes.push_back(mesh.source);

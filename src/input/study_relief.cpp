@@ -11,12 +11,9 @@ namespace glim {
 
 namespace {
 
-/// A push that leads so far sideways, of 1, is taken as along the median plane.
-constexpr double sideways_grain = 1e-9;
-
-void check_push(const SurfaceDraft& draft, const Vehicle& vehicle, Complaints& complaints)
+void check_push(const SurfaceDraft& draft, Complaints& complaints)
 {
-    const std::optional<Direction> push = push_of(draft.surface, vehicle);
+    const std::optional<Direction> push = push_of(draft.surface);
     const std::string who = "surface `" + draft.surface.name + "`";
     if (!push)
         complaints.add(draft.place,
@@ -29,13 +26,6 @@ void check_push(const SurfaceDraft& draft, const Vehicle& vehicle, Complaints& c
                        "`push` of " + who +
                            " is parallel to the surface: it would move along itself",
                        "write the direction in which the surface is to be pushed in");
-    else if (meets_its_twin(draft.surface, vehicle) &&
-             std::abs(push->dot(vehicle.left())) > sideways_grain)
-        complaints.add(draft.push_place,
-                       "`push` of " + who +
-                           " leads sideways: the surface would part from its twin on the median "
-                           "plane",
-                       "write a direction along the median plane");
 }
 
 std::vector<std::size_t> read_check_names(TableReader& relief, const std::vector<Check>& checks)
@@ -84,12 +74,11 @@ void check_figures(TableReader& table, const ReliefWish& wish)
 
 } // namespace
 
-void check_pushes(const std::vector<SurfaceDraft>& surfaces, const Vehicle& vehicle,
-                  Complaints& complaints)
+void check_pushes(const std::vector<SurfaceDraft>& surfaces, Complaints& complaints)
 {
     for (const SurfaceDraft& draft : surfaces)
         if (draft.surface.reshape && !draft.facets.empty())
-            check_push(draft, vehicle, complaints);
+            check_push(draft, complaints);
 }
 
 ReliefWish read_relief(TableReader& top, const std::vector<Check>& checks)

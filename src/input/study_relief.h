@@ -5,10 +5,9 @@
 
 namespace glim {
 
-/// Complains of pushes that would move their surface along itself or part it from its twin, and of
-/// surfaces whose normals do not tell which way is in. Requires: facets were taken.
-void check_pushes(const std::vector<SurfaceDraft>& surfaces, const Vehicle& vehicle,
-                  Complaints& complaints);
+/// Complains of pushes that would move their surface along itself, and of surfaces whose normals do
+/// not tell which way is in. Requires: facets were taken.
+void check_pushes(const std::vector<SurfaceDraft>& surfaces, Complaints& complaints);
 
 /// Reads [relief]; what is missing keeps its default. Requires: the checks were read.
 ReliefWish read_relief(TableReader& top, const std::vector<Check>& checks);

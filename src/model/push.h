@@ -2,7 +2,6 @@
 
 #include "geometry/direction.h"
 #include "model/surface.h"
-#include "model/vehicle.h"
 
 namespace glim {
 
@@ -10,17 +9,11 @@ namespace glim {
 /// a push moves a surface along itself.
 inline constexpr double least_push_share = 0.0349;
 
-/// Half a model ends on the median plane within this; trimmed edges lie off it by a fraction.
-inline constexpr Length end_on_median = millimetres(1);
-
-/// Whether the surface has a twin and meets it on the median plane.
-bool meets_its_twin(const Surface& surface, const Vehicle& vehicle);
-
 /// Which way a surface is pushed in, vehicle frame: as it says, else against the mean of its
-/// facets' normals, together with its twin's where the two meet. Nothing where it says nothing and
-/// its normals add up to less than `least_push_share` of its area, as those of a closed body do.
+/// facets' normals. Nothing where it says nothing and its normals add up to less than
+/// `least_push_share` of its area, as those of a closed body do.
 /// Requires: the surface may be reshaped.
-std::optional<Direction> push_of(const Surface& surface, const Vehicle& vehicle);
+std::optional<Direction> push_of(const Surface& surface);
 
 /// The mesh's area as it counts across the push, folds not subtracted, as a share of its area: 1
 /// for a plane pushed squarely, 0 for one pushed along itself. 0 for a mesh without area.

@@ -1,5 +1,6 @@
 #include "remedy/depth_field.h"
 
+#include "remedy/cone_tops.h"
 #include "remedy/freed_area.h"
 
 #include <Eigen/Geometry>
@@ -8,7 +9,6 @@
 #include <array>
 #include <cmath>
 #include <limits>
-#include <queue>
 #include <span>
 
 namespace glim {
@@ -23,10 +23,11 @@ constexpr int filling_rounds = 12;
 constexpr int easing_rounds = 60;
 /// Of the deepest depth: how far below the rim's band easing may begin.
 constexpr double easing_reserve = 0.5;
-/// Twice the area across the push below which a facet has no slope, mm2.
-constexpr double least_flat_area = 1e-6;
-/// A slope may be so much steeper, of 1, before it is eased.
-constexpr double slope_grain = 1e-3;
+/// Facets thinner than this as seen along the push, twice their area by their longest edge squared,
+/// stand along it or are needles: what lies straight across them says nothing of the slope.
+constexpr double thinnest = 0.1;
+/// A slope may be so much steeper, of 1, before it is eased: easing every last bit spreads far.
+constexpr double slope_grain = 0.05;
 
 /// Each point's neighbours along edges, all behind each other.
 class Neighbours {
@@ -65,41 +66,16 @@ double distance_across(const Point& a, const Point& b, const Direction& push)
     return (way - push.dot(way) * push.vector()).norm();
 }
 
-/// Cones of `slope` over `heights`, as far down as `floor`. Each point is reached from a
-/// neighbour by the cone that reached that one, but measured straight to the cone's top.
+/// At each point the cones of `slope` over `heights`, as far down as `floor`.
 std::vector<double> cones(const TriangleMesh& mesh, const Direction& push,
                           const std::vector<double>& heights, double slope, double floor)
 {
-    struct Reached {
-        double height;
-        std::uint32_t point, top;
-        bool operator<(const Reached& other) const
-        {
-            return height != other.height ? height < other.height : point > other.point;
-        }
-    };
-    const Neighbours neighbours(mesh);
-    std::vector<double> best(mesh.points.size(), nowhere);
-    std::priority_queue<Reached> open;
-    const auto reach = [&](double height, std::uint32_t point, std::uint32_t top) {
-        if (height <= best[point] || height < floor)
-            return;
-        best[point] = height;
-        open.push({height, point, top});
-    };
-    for (std::uint32_t p = 0; p < heights.size(); ++p)
-        reach(heights[p], p, p);
-    while (!open.empty()) {
-        const Reached now = open.top();
-        open.pop();
-        if (now.height < best[now.point])
-            continue;
-        for (const std::uint32_t next : neighbours.of(now.point))
-            reach(heights[now.top] -
-                      slope * distance_across(mesh.points[now.top], mesh.points[next], push),
-                  next, now.top);
-    }
-    return best;
+    const ConeTops tops(mesh.points, push, heights, slope);
+    std::vector<double> field;
+    field.reserve(mesh.points.size());
+    for (const Point& p : mesh.points)
+        field.push_back(tops.at(p, floor));
+    return field;
 }
 
 /// Straight above `band`, 0 below -band, a parabola between that touches both.
@@ -181,10 +157,20 @@ bool ease_facet(const std::array<Point, 3>& flat, double slope, std::array<doubl
     }
     const FacetGradient g = gradient_on(flat, low, heights[(low + 1) % 3], heights[(low + 2) % 3]);
     if ((g.steady + heights[low] * g.with_lowest).norm() > steepest) {
-        heights[low] = std::max(heights[low], least_height(g, slope));
-        raised = true;
+        const double height = std::min(least_height(g, slope), heights[middle]);
+        raised = raised || height > heights[low];
+        heights[low] = std::max(heights[low], height);
     }
     return raised;
+}
+
+bool is_thin(const std::array<Point, 3>& flat)
+{
+    const Vector a = flat[1] - flat[0];
+    const Vector b = flat[2] - flat[1];
+    const Vector c = flat[0] - flat[2];
+    return a.cross(b).norm() <=
+           thinnest * std::max({a.squaredNorm(), b.squaredNorm(), c.squaredNorm()});
 }
 
 /// Cones over points are no steeper than they should be along edges; across a facet with a blunt
@@ -203,8 +189,7 @@ void ease_facets(const TriangleMesh& mesh, const Direction& push, const FieldRul
             std::array<Point, 3> flat;
             for (int i = 0; i < 3; ++i)
                 flat[i] = mesh.points[f[i]] - push.dot(mesh.points[f[i]]) * push.vector();
-            if ((flat[1] - flat[0]).cross(flat[2] - flat[0]).norm() <= least_flat_area ||
-                !ease_facet(flat, rules.slope, heights))
+            if (is_thin(flat) || !ease_facet(flat, rules.slope, heights))
                 continue;
             raised = true;
             for (int i = 0; i < 3; ++i)

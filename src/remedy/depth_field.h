@@ -25,9 +25,8 @@ std::vector<double> depth_caps(const TriangleMesh& mesh, const Direction& push,
                                double deepest_mm);
 
 /// The smallest field of depths of that slope that is nowhere less than `wanted`: the cones of that
-/// slope on all wanted depths. It goes on below 0 down to -band around the rim; elsewhere it is
-/// -infinity. (Smallest over the plane across the push; a cone goes on along edges of the mesh, so
-/// not over holes wider than its own foot.)
+/// slope on all wanted depths, over the plane across the push. It goes on below 0 down to -band
+/// around the rim; elsewhere it is -infinity.
 std::vector<double> cones_over(const TriangleMesh& mesh, const Direction& push,
                                const std::vector<double>& wanted, const FieldRules& rules,
                                double band_mm);

@@ -2,10 +2,16 @@
 #include "remedy/relief_plan.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace glim {
 
 namespace {
+
+/// Half a model ends on the median plane within this; trimmed edges lie off it by a fraction.
+constexpr Length end_on_median = millimetres(1);
+/// A push that leads sideways by so little, of 1, is taken as along the median plane.
+constexpr double sideways_grain = 1e-9;
 
 bool overlap(const Box& a, const Box& b)
 {
@@ -28,6 +34,22 @@ std::vector<Box> on_both_sides(const std::vector<Box>& boxes, const Surface& sur
         all.push_back(image);
     }
     return all;
+}
+
+/// Points on the median plane would leave their twins if they were pushed sideways.
+void hold_on_median(const ReliefGround& ground, std::size_t patch, const TriangleMesh& mesh,
+                    std::vector<std::uint8_t>& held)
+{
+    const Study& study = ground.study();
+    const PushedPatch& pushed = ground.patches()[patch];
+    if (study.surfaces[pushed.surfaces.front()].mirror != MirrorRule::yes ||
+        std::abs(pushed.push.dot(study.vehicle.left())) <= sideways_grain)
+        return;
+    for (std::size_t p = 0; p < mesh.points.size(); ++p) {
+        const Length off = study.vehicle.lateral(mesh.points[p]);
+        if (-end_on_median <= off && off <= end_on_median)
+            held[p] = 1;
+    }
 }
 
 /// Facets as small as the relief's own are held whole where a box touches them.
@@ -83,6 +105,7 @@ std::vector<std::uint8_t> held_points(const ReliefGround& ground, std::size_t pa
 {
     std::vector<std::uint8_t> held(numbered.mesh.points.size(), 0);
     hold_untouched(ground, patch, numbered, held);
+    hold_on_median(ground, patch, numbered.mesh, held);
     const std::vector<SurfaceId>& surfaces = ground.patches()[patch].surfaces;
     for (std::uint32_t s = 0; s < surfaces.size(); ++s) {
         TriangleMesh own{numbered.mesh.points, {}};

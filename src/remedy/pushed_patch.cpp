@@ -32,7 +32,7 @@ bool stand_alike(const Study& study, SurfaceId a, SurfaceId b)
 
 Direction checked_push(const Surface& surface, const Study& study)
 {
-    const std::optional<Direction> push = push_of(surface, study.vehicle);
+    const std::optional<Direction> push = push_of(surface);
     if (!push)
         refuse({study.file, 0, 0, {}},
                "the facets of reshapeable surface `" + surface.name +

@@ -64,6 +64,7 @@ private:
     ReliefGround ground_;
     std::vector<ReliefDemand> demands_;
     std::vector<DemandDepth> depths_;
+    Area for_sure_;            ///< asked for on top, lest meshes and bounds leave a doubt
     std::vector<Key> limited_; ///< demands that no relief within the limits meets
     std::vector<ReshapedPatch> reshaped_;
     Relief relief_;
@@ -168,6 +169,7 @@ void ReliefFinder::set_least()
         return;
     LeastDepth least;
     least.depth = millimetres(*depths_[*deepest].depth_mm);
+    least.for_sure = least.depth;
     least.sight = *deepest;
     least.nothing_seen_from_under = !from_under;
     set_deciding_place(least, ground_, demands_[*deepest],
@@ -215,7 +217,9 @@ std::vector<ReliefDemand> ReliefFinder::check_again()
     return left;
 }
 
-/// Directions that fell short ask for what they lack on top; new ones join.
+/// Directions in which too little is seen ask for what they lack on top, and new ones join. Where
+/// enough is seen, but not for sure, all directions ask for what makes the worst of them sure: the
+/// next to be doubted would be its neighbour.
 void ReliefFinder::ask_more(const std::vector<ReliefDemand>& left)
 {
     const std::size_t known = demands_.size();
@@ -228,8 +232,15 @@ void ReliefFinder::ask_more(const std::vector<ReliefDemand>& left)
             demands_.push_back(wanting);
             continue;
         }
-        found->needed += raise * std::max(wanting.lacking, square_millimetres(least_raise_mm2));
+        const Area more = raise * std::max(wanting.lacking, square_millimetres(least_raise_mm2));
+        if (wanting.seen < wanting.needed)
+            found->needed += more;
+        else
+            for_sure_ = std::max(for_sure_, found->needed + more - wanting.needed);
     }
+    for (std::size_t i = 0; i < relief_.sights.size(); ++i)
+        if (!demands_[i].everything)
+            demands_[i].needed = std::max(demands_[i].needed, relief_.sights[i].needed + for_sure_);
     measure(0);
 }
 
@@ -241,11 +252,16 @@ void ReliefFinder::end(const std::vector<ReliefDemand>& left)
                 limit(ReliefBarrier::proof_only, i, in_mm2(wanting.seen));
     relief_.shape = shape_of(ground_, reshaped_);
     relief_.shape.nearest_behind = nearest_behind(ground_, session_.scene(), reshaped_);
-    if (relief_.least)
-        relief_.slope_cost = slope_cost(ground_, reshaped_, in_mm(relief_.least->depth));
+    if (relief_.least) {
+        double deepest = 0;
+        for (const FeasibleDemand& each : feasible())
+            deepest = std::max(deepest, each.depth_mm);
+        relief_.least->for_sure = std::max(relief_.least->depth, millimetres(deepest));
+        relief_.slope_cost = slope_cost(ground_, reshaped_, deepest);
+    }
     // A relief that was proved is a better bound than one that was reckoned.
     if (relief_.least && relief_.found() && relief_.shape.deepest < relief_.least->depth)
-        relief_.least->depth = relief_.shape.deepest;
+        relief_.least->depth = relief_.least->for_sure = relief_.shape.deepest;
     const std::vector<ReliefDemand> after =
         relief_demands(*relief_.after, session_.study(), checks_);
     for (const ReliefSight& sight : relief_.sights)

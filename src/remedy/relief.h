@@ -15,7 +15,7 @@ struct ReliefSight {
     std::size_t look = 0;  ///< place in Findings::looks
     Bearing toward;
     Area seen;   ///< before; as sampled
-    Area needed; ///< with what the wish wants to spare, and no less than the meshes' own error
+    Area needed; ///< with what the wish wants to spare
     Area most;   ///< to be seen if nothing that may be reshaped were in the way
     /// The least depth that frees enough. None where fixed parts leave too little.
     std::optional<Length> depth;
@@ -25,6 +25,9 @@ struct ReliefSight {
 /// that any direction asks for.
 struct LeastDepth {
     Length depth;
+    /// The same, where so much more is asked for that the verdicts are sure whatever the meshes may
+    /// be off: what the relief keeps to. Not less than `depth`.
+    Length for_sure;
     std::size_t sight = 0;       ///< place in Relief::sights
     std::string surface;         ///< which has to be that deep
     Point place = Point::Zero(); ///< what of it has to sink most, where it stands
@@ -81,9 +84,9 @@ struct ReliefLimit {
     std::size_t directions = 1; ///< in how many directions this limit is met with
 };
 
-/// What the slope and the blend cost beside a relief with free slopes.
+/// What the slope and the blend cost beside a relief with free slopes that sees as much.
 struct SlopeCost {
-    Length depth;
+    Length depth; ///< where held points do not let the slope be where it would be shallowest
     Area touched;
     Volume volume;
 };

@@ -98,7 +98,7 @@ std::optional<Area> Collector::needed(const RowFindings& row, const LampVerdict&
         direction.outcome == Outcome::not_met || direction.outcome == Outcome::undecided;
     if (!open && look.visible(at) >= threshold + study_.relief.spare_area)
         return std::nullopt;
-    return threshold + rounding_room + std::max(study_.relief.spare_area, look.mesh_error[at]);
+    return threshold + rounding_room + study_.relief.spare_area;
 }
 
 void Collector::add(const RowFindings& row, const LampVerdict& verdict, std::size_t check)
@@ -109,9 +109,10 @@ void Collector::add(const RowFindings& row, const LampVerdict& verdict, std::siz
         if (!area)
             continue;
         const std::size_t at = direction.at;
-        const Area surely = std::min(look.low(at), look.visible(at));
+        const Area surely = look.low(at) - look.mesh_error[at];
         add({check, row.row.id, verdict.look, look.toward[at],
-             direction_of(look.toward[at], look.frame), look.visible(at), *area, *area - surely,
+             direction_of(look.toward[at], look.frame), look.visible(at), *area,
+             std::max(*area - look.visible(at), *area - study_.relief.spare_area - surely),
              std::holds_alternative<NoObstacle>(row.row.criterion)});
     }
 }

@@ -82,12 +82,13 @@ void Planner::find_depths()
         deepest_ = std::max(deepest_, each.depth_mm);
     deepest_ = std::max(deepest_, least_depth_mm);
     const ReliefWish& wish = ground_.study().relief;
-    bool held = !wish.untouched.empty();
-    for (const PushedPatch& patch : ground_.patches())
-        for (const SurfaceId id : patch.surfaces) {
-            const Reshape& reshape = *ground_.study().surfaces[id].reshape;
-            held = held || reshape.all_edges_fixed || !reshape.edges_fixed_in.empty();
-        }
+    bool held = false;
+    for (std::size_t p = 0; p < ground_.patches().size(); ++p) {
+        const PushedPatch& patch = ground_.patches()[p];
+        const auto points = held_points(ground_, p, {patch.mesh, patch.of});
+        held = held || std::find(points.begin(), points.end(), 1) != points.end();
+    }
+    held = held || !wish.untouched.empty();
     looked_ = held ? deeper_past_held * deepest_ : deepest_;
     if (wish.max_depth)
         looked_ = std::min(looked_, std::max(deepest_, in_mm(*wish.max_depth)));

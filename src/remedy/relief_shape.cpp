@@ -11,6 +11,10 @@ namespace glim {
 namespace {
 
 constexpr int most_halvings = 40;
+/// Facets that lean less than this out of the push, of 1, say nothing of the slope across it; nor
+/// do needles, twice their area by their longest edge squared.
+constexpr double least_facing = 0.25;
+constexpr double thinnest = 0.1;
 /// What is pushed less than this counts as not touched; mm.
 constexpr double touched_grain = 1e-4;
 
@@ -92,7 +96,9 @@ double slope_on(const TriangleMesh& mesh, std::size_t f, const std::vector<doubl
     const Vector a = across(c[1]);
     const Vector b = across(c[2]);
     const double twice_area = a.cross(b).norm();
-    if (twice_area <= least_push_seen * a.norm() * b.norm())
+    const double longest = std::max({a.squaredNorm(), b.squaredNorm(), (a - b).squaredNorm()});
+    const bool stands = twice_area <= least_facing * 2 * area_vector(mesh, f).norm();
+    if (stands || twice_area <= thinnest * longest)
         return 0;
     const double da = depths[c[1]] - depths[c[0]];
     const double db = depths[c[2]] - depths[c[0]];

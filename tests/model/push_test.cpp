@@ -20,33 +20,21 @@ Surface wall()
 
 TEST_CASE("a surface that does not say is pushed against its facets' normals", "[model]")
 {
-    CHECK((push_of(wall(), {})->vector() - Vector(1, 0, 0)).norm() < 1e-12);
+    CHECK((push_of(wall())->vector() - Vector(1, 0, 0)).norm() < 1e-12);
 }
 
 TEST_CASE("the push that a surface says counts before its normals", "[model]")
 {
     Surface surface = wall();
     surface.reshape->push = Direction::along({1, 0, -1});
-    CHECK((push_of(surface, {})->vector() - Vector(1, 0, -1).normalized()).norm() < 1e-12);
-}
-
-TEST_CASE("a half that meets its twin is pushed along the median plane", "[model]")
-{
-    Surface half = wall();
-    half.mesh.points[2].x() = half.mesh.points[3].x() = 100;
-    half.mirror = MirrorRule::yes;
-    CHECK(meets_its_twin(half, {}));
-    CHECK((push_of(half, {})->vector() - Vector(1, 0, 0)).norm() < 1e-12);
-    half.mirror = MirrorRule::no;
-    CHECK_FALSE(meets_its_twin(half, {}));
-    CHECK((push_of(half, {})->vector() - Vector(1, -1, 0).normalized()).norm() < 1e-12);
+    CHECK((push_of(surface)->vector() - Vector(1, 0, -1).normalized()).norm() < 1e-12);
 }
 
 TEST_CASE("facets that look both ways do not tell which way is in", "[model]")
 {
     Surface surface = wall();
     surface.mesh.facets = {{0, 1, 2}, {0, 2, 1}};
-    CHECK_FALSE(push_of(surface, {}));
+    CHECK_FALSE(push_of(surface));
 }
 
 TEST_CASE("a plane's share across a push is the sine of the angle between them", "[model]")

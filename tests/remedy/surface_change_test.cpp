@@ -51,8 +51,8 @@ TEST_CASE("a wall pushed back has changed by the push, over the pushed part", "[
     REQUIRE(changes.size() == 1);
     CHECK(in_mm(changes[0].deepest) == Approx(3));
     CHECK(changes[0].where.x() == Approx(3));
-    // At two corners of the rim a facet has no pushed corner: it is where it was. What is slanted is
-    // larger than its outline.
+    // At two corners of the rim a facet has no pushed corner: it is where it was. What is slanted
+    // is larger than its outline.
     const double moved = 50 * 50 - 12.5 * 12.5;
     CHECK(in_mm2(changes[0].area) > moved);
     CHECK(in_mm2(changes[0].area) < 1.05 * moved);
