@@ -100,6 +100,11 @@ constexpr std::array commands = {
             "lamp that would make the checks be met. Ends with 0 where a place is found and "
             "confirmed by a check, with 1 where none is.",
             remedy_options, add_lamp_request},
+    Command{"move-lamp", "STUDY", "search for the least move of a lamp that is enough",
+            "STUDY is a study file with [move_lamp] (docs/move-lamp.md): how far a lamp may be "
+            "moved, with all that moves with it, for its checks to be met. Ends with 0 where a "
+            "move is found and confirmed by a check, with 1 where none is.",
+            remedy_options, move_lamp_request},
     Command{"compare", "STUDY", "hold the options of a study side by side, with what they cost",
             "STUDY is a study file with an [[option]] for each variant (docs/compare.md): a theme, "
             "or what a remedy has written. Each is checked again. What is known of costs stands in "

@@ -38,6 +38,8 @@ Answer answer(const ReliefRequest& request, const Surroundings& here);
 Answer answer(const CompareRequest& request, const Surroundings& here);
 /// Searches the body for a place for one more lamp and tells what it found.
 Answer answer(const AddLampRequest& request, const Surroundings& here);
+/// Searches for the least move of a lamp that is enough and tells what it found.
+Answer answer(const MoveLampRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.
 Answer answer(const InspectRequest& request, const Surroundings& here);
 /// Writes a first study for a mesh file; never over another file unless forced to.

@@ -159,6 +159,16 @@ Request add_lamp_request(const Words& words, Complaints& complaints)
                           .quiet = words.quiet};
 }
 
+Request move_lamp_request(const Words& words, Complaints& complaints)
+{
+    return MoveLampRequest{.study = words.argument.value_or(""),
+                           .out = read_out(words, complaints),
+                           .step = read_step(words, complaints),
+                           .threads = read_threads(words, complaints),
+                           .json = words.json,
+                           .quiet = words.quiet};
+}
+
 Request inspect_request(const Words& words, Complaints&)
 {
     return InspectRequest{.file = words.argument.value_or(""), .json = words.json};

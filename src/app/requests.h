@@ -72,6 +72,16 @@ struct AddLampRequest {
     bool quiet = false;
 };
 
+/// How far a lamp has to be moved: [move_lamp] of the study.
+struct MoveLampRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;                ///< in place of the study's own
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 struct InspectRequest {
     std::filesystem::path file;
     bool json = false;
@@ -94,8 +104,8 @@ struct TextRequest {
     std::string text;
 };
 
-using Request =
-    std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest, AddLampRequest,
-                 CompareRequest, InspectRequest, NewRequest, TablesRequest, TextRequest>;
+using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest,
+                             AddLampRequest, MoveLampRequest, CompareRequest, InspectRequest,
+                             NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

@@ -1,24 +1,16 @@
 #include "remedy/moved_lamp.h"
 
 #include "machine/stop.h"
+#include "remedy/move_trials.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 namespace glim {
 
 namespace {
-
-/// Moves are looked at on this grid of directions, unless the study's own is coarser; corners of
-/// fields are on every grid.
-constexpr Angle scan_step = degrees(5);
-
-/// While moves are scanned, so many rays across the lamp are enough.
-constexpr double scan_rays_across = 32;
-
-/// From the lamp to its limit a way is scanned in so many steps.
-constexpr int scan_steps = 12;
 
 /// The map has so many places on each axis, and the one as drawn.
 constexpr int map_steps = 12;
@@ -27,117 +19,19 @@ constexpr int map_steps = 12;
 constexpr int most_nudges = 4;
 constexpr double nudge = 0.01;
 
+/// Pairs are made of so many ways that pass alone.
+constexpr std::size_t paired_ways = 3;
+
 /// For the slope of the margin: so much of a way's limit is tried.
 constexpr double slope_share = 0.1;
 
 double accuracy_of(MoveWay way) { return turns(way) ? turn_accuracy_deg : shift_accuracy_mm; }
 
-/// The same study with fewer rays, for scanning.
-Study scanned(Study study, LampId lamp)
+bool all_met(const std::vector<Outcome>& outcomes)
 {
-    Box box;
-    for (const SurfaceId s : study.lamps[lamp].emits)
-        for (const Point& p : study.surfaces[s].mesh.points)
-            box.add(p);
-    const Length coarse = millimetres(box.size().maxCoeff() / scan_rays_across);
-    study.sampling.feature = std::max(study.sampling.feature, coarse);
-    return study;
+    return std::all_of(outcomes.begin(), outcomes.end(),
+                       [](Outcome o) { return o == Outcome::met; });
 }
-
-/// Tries moves: quickly while it scans, by a check where it refines.
-class Mover {
-public:
-    Mover(const Study& study, const MoveLampTask& task, const Workers& workers)
-        : workers_(workers), checks_(checks_of(study, task)), lamp_(study, lamp_of(study, task)),
-          scan_(scanned(study, lamp_.lamp())), exact_(study),
-          step_(std::max(study.sampling.step, scan_step))
-    {
-        workers_.progress = {};
-    }
-
-    QuickAnswer quick(const LampMove& move)
-    {
-        ++tried;
-        lamp_.place(scan_, move);
-        return quick_check(scan_, checks_, step_, workers_);
-    }
-    bool passes_quickly(const LampMove& move) { return quick(move).outcome == Outcome::met; }
-
-    std::vector<Outcome> checked(const LampMove& move, Angle step)
-    {
-        ++tried;
-        lamp_.place(exact_, move);
-        std::vector<Outcome> outcomes;
-        for (const CheckFindings& check : exact_.check(checks_, step, workers_).checks)
-            outcomes.push_back(check.outcome);
-        return outcomes;
-    }
-    bool passes(const LampMove& move) { return all_met(checked(move, step_)); }
-
-    static bool all_met(const std::vector<Outcome>& outcomes)
-    {
-        return std::all_of(outcomes.begin(), outcomes.end(),
-                           [](Outcome o) { return o == Outcome::met; });
-    }
-
-    /// The least share of `whole` that passes, to `accuracy` of a share; none up to `most`.
-    std::optional<double> least_share(const LampMove& whole, double most, double accuracy)
-    {
-        double before = 0;
-        for (int i = 1; i <= scan_steps; ++i) {
-            const double share = most * i / scan_steps;
-            if (passes_quickly(share * whole))
-                return refined(whole, before, share, {most, accuracy});
-            before = share;
-        }
-        return std::nullopt;
-    }
-
-    const MovableLamp& lamp() const { return lamp_; }
-    const std::vector<std::size_t>& checks() const { return checks_; }
-    Angle step() const { return step_; }
-    std::size_t tried = 0;
-
-private:
-    struct Limits {
-        double most, accuracy;
-    };
-
-    /// Between a share that fails and one that passes, as far as the quick look tells: halved, then
-    /// brought to where a check changes its word.
-    std::optional<double> refined(const LampMove& whole, double fails, double passes_at,
-                                  const Limits& limits)
-    {
-        // Rays alone are good to some hundredths of a millimetre of a shadow's rim; a check moves
-        // the place by little, so the last halvings are its own.
-        const double coarse = 4 * limits.accuracy;
-        while (passes_at - fails > coarse) {
-            const double middle = (fails + passes_at) / 2;
-            (passes_quickly(middle * whole) ? passes_at : fails) = middle;
-        }
-        for (double stride = coarse; !passes(passes_at * whole); stride *= 2) {
-            fails = passes_at;
-            passes_at += stride;
-            if (passes_at > limits.most)
-                return std::nullopt;
-        }
-        for (double stride = coarse; fails > 0 && passes(fails * whole); stride *= 2) {
-            passes_at = fails;
-            fails = std::max(0.0, fails - stride);
-        }
-        while (passes_at - fails > limits.accuracy) {
-            const double middle = (fails + passes_at) / 2;
-            (passes(middle * whole) ? passes_at : fails) = middle;
-        }
-        return passes_at;
-    }
-
-    Workers workers_;
-    std::vector<std::size_t> checks_;
-    MovableLamp lamp_;
-    Session scan_, exact_;
-    Angle step_;
-};
 
 LampMove along(MoveWay way, double by)
 {
@@ -150,7 +44,7 @@ LampMove along(MoveWay way, double by)
 class MoveSearch {
 public:
     MoveSearch(const Study& study, const MoveLampTask& task, const Workers& workers)
-        : study_(study), task_(task), workers_(workers), mover_(study, task, workers)
+        : task_(task), workers_(workers), mover_(study, task, workers)
     {
     }
 
@@ -167,7 +61,7 @@ public:
         search_slope();
         search_pairs();
         confirm();
-        answer_.tried = mover_.tried;
+        answer_.tried = mover_.tried();
         return std::move(answer_);
     }
 
@@ -194,10 +88,14 @@ private:
                     continue;
                 WayAnswer way{word.way, positive, {}, {}};
                 const double accuracy = accuracy_of(word.way) / std::abs(limit);
-                if (const auto share = mover_.least_share(along(word.way, limit), 1, accuracy)) {
+                const LampMove whole = along(word.way, limit);
+                auto share = mover_.quick_share(whole, 1, accuracy);
+                if (share)
+                    share = mover_.refined(whole, *share, 1, accuracy);
+                if (share) {
                     way.least = *share * limit;
-                    way.farthest = mover_.lamp().farthest(along(word.way, *way.least));
-                    keep(along(word.way, *way.least));
+                    way.farthest = mover_.lamp().farthest(*share * whole);
+                    keep(*share * whole);
                 }
                 answer_.ways.push_back(way);
             }
@@ -241,8 +139,12 @@ private:
             return;
         if (answer_.least)
             most = std::min(most, answer_.farthest / whole);
-        if (const auto share = mover_.least_share(move, most, shift_accuracy_mm / in_mm(whole)))
-            keep(*share * move);
+        const double accuracy = shift_accuracy_mm / in_mm(whole);
+        const auto share = mover_.quick_share(move, most, accuracy);
+        if (!share)
+            return;
+        if (const auto least = mover_.refined(move, *share, most, accuracy))
+            keep(*least * move);
     }
 
     /// Where the margin grows fastest for the way that the lit faces go, about `from`.
@@ -280,26 +182,32 @@ private:
                 try_along(*slope);
     }
 
-    /// Half of each of two ways that pass alone.
+    /// Half of each of two ways that pass alone, of those that move the lit faces least.
     void search_pairs()
     {
         tell_progress();
-        for (std::size_t i = 0; i < answer_.ways.size(); ++i)
-            for (std::size_t j = i + 1; j < answer_.ways.size(); ++j) {
-                const WayAnswer& a = answer_.ways[i];
-                const WayAnswer& b = answer_.ways[j];
-                if (a.least && b.least && a.way != b.way)
-                    try_along(0.5 * along(a.way, *a.least) + 0.5 * along(b.way, *b.least));
-            }
+        std::vector<WayAnswer> best;
+        for (const WayAnswer& way : answer_.ways)
+            if (way.least)
+                best.push_back(way);
+        std::stable_sort(best.begin(), best.end(), [](const WayAnswer& a, const WayAnswer& b) {
+            return a.farthest < b.farthest;
+        });
+        best.resize(std::min(best.size(), paired_ways));
+        for (std::size_t i = 0; i < best.size(); ++i)
+            for (std::size_t j = i + 1; j < best.size(); ++j)
+                if (best[i].way != best[j].way)
+                    try_along(0.5 * along(best[i].way, *best[i].least) +
+                              0.5 * along(best[j].way, *best[j].least));
     }
 
     /// The last word has a check at the study's own step, which may want a little more.
     void confirm()
     {
         for (int i = 0; answer_.least && i <= most_nudges; ++i) {
-            answer_.confirmed = mover_.checked(*answer_.least, study_.sampling.step);
+            answer_.confirmed = mover_.checked(*answer_.least);
             const LampMove further = (1 + nudge) * *answer_.least;
-            if (Mover::all_met(answer_.confirmed) || !within_limits(further))
+            if (all_met(answer_.confirmed) || !within_limits(further))
                 return;
             if (i == most_nudges)
                 return;
@@ -308,10 +216,9 @@ private:
         }
     }
 
-    const Study& study_;
     const MoveLampTask& task_;
     const Workers& workers_;
-    Mover mover_;
+    MoveTrials mover_;
     MovedLampAnswer answer_;
     std::size_t told_ = 0;
 };
@@ -351,7 +258,7 @@ MovedLampAnswer find_moved_lamp(const Study& study, const MoveLampTask& task,
 
 MoveMap move_map(const Study& study, const MoveLampTask& task, const Workers& workers)
 {
-    Mover mover(study, task, workers);
+    MoveTrials mover(study, task, workers);
     MoveMap map{task.map,
                 map_places(task.limits[static_cast<std::size_t>(task.map[0])]),
                 map_places(task.limits[static_cast<std::size_t>(task.map[1])]),

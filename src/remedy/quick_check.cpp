@@ -63,17 +63,19 @@ CheckFindings judged(const AskedCheck& asked, const Session& session, const Plan
 
 } // namespace
 
-QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks, Angle step,
-                        const Workers& workers)
+QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
+                        const QuickLook& how, const Workers& workers)
 {
     const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
-    Plan plan = plan_of(session.study(), session.scene(), checks, step);
+    Plan plan = plan_of(session.study(), session.scene(), checks, how.step);
     for (std::vector<bool>& certify : plan.certify)
         certify.assign(certify.size(), false);
     const Eyes eyes(session.study(), session.scene(), plan, silent);
     eyes.see(plan, silent);
     for (LampLook& look : plan.looks)
         take_as_sampled(look);
+    if (how.settled)
+        eyes.settle(plan, silent);
     Rank worst{Outcome::not_applicable, 0};
     for (std::size_t i = 0; i < plan.checks.size(); ++i) {
         const Rank rank = rank_of(judged(plan.checks[i], session, plan));

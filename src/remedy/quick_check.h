@@ -10,10 +10,17 @@ struct QuickAnswer {
     double margin = 0; ///< LampVerdict::relative_margin of what decides, of the worst check
 };
 
-/// Checks asked over and over while something moves: every `step`, by rays alone, nothing between
-/// the directions and nothing exactly. Areas count as they are sampled, less the meshes' accuracy.
-/// Near a threshold it may say otherwise than a check, which has the last word.
-QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks, Angle step,
-                        const Workers& workers);
+struct QuickLook {
+    Angle step = degrees(15); ///< corners of fields are looked at on any grid
+    /// Whether the areas on which the verdicts hang are computed exactly, with the accuracy of the
+    /// meshes that are in the way there.
+    bool settled = false;
+};
+
+/// Checks asked over and over while something moves: by rays, nothing between the directions. Areas
+/// count as they are sampled, less the meshes' accuracy. Near a threshold it may say otherwise than
+/// a check, which has the last word.
+QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
+                        const QuickLook& how, const Workers& workers);
 
 } // namespace glim
