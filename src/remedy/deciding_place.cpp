@@ -41,20 +41,26 @@ struct Highest {
     std::size_t facet = 0;
 };
 
+/// A place across a line's view, and how far towards the eye the lit face is there.
+struct LineColumn {
+    const PushLine& line;
+    double u, w;
+};
+
 /// Raises `highest` to where an edge crosses `u` before the lit face.
-void look_at_edge(const StandingPatch& patch, const PatchEdge& edge, const PushLine& line, double u,
-                  double w, Highest& highest)
+void look_at_edge(const StandingPatch& patch, const PatchEdge& edge, const LineColumn& column,
+                  Highest& highest)
 {
     const Point& from = patch.points[edge.from];
     const Point& to = patch.points[edge.to];
-    const double a = line.axes.across.dot(from) - u;
-    const double b = line.axes.across.dot(to) - u;
+    const double a = column.line.axes.across.dot(from) - column.u;
+    const double b = column.line.axes.across.dot(to) - column.u;
     if (a * b > 0)
         return;
     const double s = a == b ? 0.5 : a / (a - b);
     const Point place = from + s * (to - from);
-    const SeenPlace seen = seen_place(line.axes, place);
-    if (seen.w > w && seen.y > highest.y)
+    const SeenPlace seen = seen_place(column.line.axes, place);
+    if (seen.w > column.w && seen.y > highest.y)
         highest = {seen.y, place, &patch, edge.first};
 }
 
@@ -65,7 +71,7 @@ Highest highest_at(const LampEye& eye, const PushLine& line, double depth_mm)
     Highest highest;
     for (const StandingPatch* patch : eye.pushers[line.pusher].patches)
         for (const PatchEdge& edge : patch->edges)
-            look_at_edge(*patch, edge, line, u, line.depth[node], highest);
+            look_at_edge(*patch, edge, {line, u, line.depth[node]}, highest);
     return highest;
 }
 
@@ -75,7 +81,7 @@ bool is_height_field(const ReliefGround& ground, const DepthAsked& asked)
     const Workers alone{.threads = 1, .stop = {}, .progress = {}};
     for (std::size_t p = 0; p < ground.patches().size(); ++p) {
         const PushedPatch& patch = ground.patches()[p];
-        const auto marked = asked_facets(ground, p, patch.mesh, {asked}, 0, alone);
+        const auto marked = asked_facets({ground, p}, patch.mesh, {asked}, 0, alone);
         bool with = false;
         bool against = false;
         for (std::size_t f = 0; f < marked.size(); ++f) {

@@ -12,7 +12,7 @@ namespace glim {
 namespace {
 
 /// How often a relief is made and checked before it is given up.
-constexpr int most_rounds = 5;
+constexpr int most_rounds = 6;
 /// What a check finds wanting is asked for with so much on top, that the next round suffices.
 constexpr double raise = 1.1;
 /// And with no less than this; mm2.
@@ -28,11 +28,20 @@ std::vector<std::size_t> asked_checks(const Study& study)
     return checks;
 }
 
+/// For the rounds between: it looks at the nodes only and proves nothing, which suffices to see how
+/// much is still wanting.
+Study looked_at_quickly(Study study, Angle step)
+{
+    study.sampling.finest = std::max(study.sampling.finest, step);
+    study.sampling.certify = Certify::nowhere;
+    return study;
+}
+
 class ReliefFinder {
 public:
     ReliefFinder(const Study& study, Angle step, const Workers& workers)
-        : session_(study), step_(step), workers_(workers), checks_(asked_checks(study)),
-          ground_(session_.study(), session_.scene())
+        : session_(study), quick_(looked_at_quickly(study, step)), step_(step), workers_(workers),
+          checks_(asked_checks(study)), ground_(session_.study(), session_.scene())
     {
     }
 
@@ -52,12 +61,14 @@ private:
     void set_least();
     std::vector<FeasibleDemand> feasible() const;
     bool is_limited(const ReliefDemand& demand) const;
+    bool make_once();
     void make(const ReliefPlan& plan);
-    std::vector<ReliefDemand> check_again();
+    std::vector<ReliefDemand> left_in(const Findings& findings) const;
     void ask_more(const std::vector<ReliefDemand>& left);
     void end(const std::vector<ReliefDemand>& left);
 
     Session session_;
+    Session quick_;
     Angle step_;
     Workers workers_;
     std::vector<std::size_t> checks_;
@@ -88,8 +99,7 @@ void ReliefFinder::measure(std::size_t from)
 {
     const std::vector<ReliefDemand> asked(demands_.begin() + static_cast<std::ptrdiff_t>(from),
                                           demands_.end());
-    const Findings& findings = relief_.after ? *relief_.after : relief_.before;
-    const std::vector<DemandDepth> depths = demand_depths(ground_, asked, findings, workers_);
+    const std::vector<DemandDepth> depths = demand_depths(ground_, asked, relief_.before, workers_);
     depths_.resize(from);
     depths_.insert(depths_.end(), depths.begin(), depths.end());
     for (std::size_t i = from; i < demands_.size(); ++i)
@@ -202,17 +212,17 @@ void ReliefFinder::make(const ReliefPlan& plan)
     for (std::size_t p = 0; p < reshaped_.size(); ++p) {
         const PushedPatch& patch = ground_.patches()[p];
         const TriangleMesh pushed = pushed_mesh(reshaped_[p], patch.push);
-        for (std::uint32_t s = 0; s < patch.surfaces.size(); ++s)
+        for (std::uint32_t s = 0; s < patch.surfaces.size(); ++s) {
             session_.replace(patch.surfaces[s], mesh_of(pushed, reshaped_[p].mesh.of, s));
+            quick_.replace(patch.surfaces[s], mesh_of(pushed, reshaped_[p].mesh.of, s));
+        }
     }
 }
 
 /// What is still wanting, of what could be reached.
-std::vector<ReliefDemand> ReliefFinder::check_again()
+std::vector<ReliefDemand> ReliefFinder::left_in(const Findings& findings) const
 {
-    relief_.after = session_.check(checks_, step_, workers_);
-    ++relief_.rounds;
-    std::vector<ReliefDemand> left = relief_demands(*relief_.after, session_.study(), checks_);
+    std::vector<ReliefDemand> left = relief_demands(findings, session_.study(), checks_);
     std::erase_if(left, [&](const ReliefDemand& demand) { return is_limited(demand); });
     return left;
 }
@@ -271,23 +281,35 @@ void ReliefFinder::end(const std::vector<ReliefDemand>& left)
             ++relief_.directions_gained;
 }
 
+/// Makes the relief that the demands ask for now; false where none is possible.
+bool ReliefFinder::make_once()
+{
+    const std::vector<FeasibleDemand> possible = feasible();
+    if (possible.empty())
+        return false;
+    const ReliefPlan plan = relief_plan(ground_, demands_, relief_.before, possible, workers_);
+    for (const auto& [place, seen] : plan.held_back)
+        if (!is_limited(demands_[possible[place].demand]))
+            limit(ReliefBarrier::edges, possible[place].demand, seen);
+    make(plan);
+    ++relief_.rounds;
+    return true;
+}
+
 void ReliefFinder::find_shape()
 {
     std::vector<ReliefDemand> left;
-    for (int round = 0; round < most_rounds; ++round) {
-        const std::vector<FeasibleDemand> possible = feasible();
-        if (possible.empty())
+    while (relief_.rounds < most_rounds) {
+        if (!make_once())
             return;
-        const ReliefPlan plan = relief_plan(
-            ground_, demands_, relief_.after ? *relief_.after : relief_.before, possible, workers_);
-        for (const auto& [place, seen] : plan.held_back)
-            if (!is_limited(demands_[possible[place].demand]))
-                limit(ReliefBarrier::edges, possible[place].demand, seen);
-        make(plan);
-        left = check_again();
+        left = left_in(quick_.check(checks_, step_, workers_));
+        if (left.empty() || relief_.rounds == most_rounds) {
+            relief_.after = session_.check(checks_, step_, workers_);
+            left = left_in(*relief_.after);
+        }
         if (left.empty())
             break;
-        if (round + 1 < most_rounds)
+        if (relief_.rounds < most_rounds)
             ask_more(left);
     }
     end(left);

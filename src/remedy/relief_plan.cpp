@@ -155,7 +155,7 @@ Region Planner::region_of(std::size_t patch) const
     const PushedPatch& pushed = ground_.patches()[patch];
     Region region{{pushed.mesh, pushed.of}, {}, 0};
     for (int round = 0; round < most_halvings; ++round) {
-        const auto marked = asked_facets(ground_, patch, region.mesh.mesh, all, edge_, silent_);
+        const auto marked = asked_facets({ground_, patch}, region.mesh.mesh, all, edge_, silent_);
         if (std::find(marked.begin(), marked.end(), 1) == marked.end())
             break;
         region.mesh = with_halved_edges(region.mesh, marked, pushed.push);

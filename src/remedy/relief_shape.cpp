@@ -23,7 +23,7 @@ NumberedMesh divided_where_asked(const ReliefGround& ground, std::size_t patch,
 {
     NumberedMesh mesh{ground.patches()[patch].mesh, ground.patches()[patch].of};
     for (int round = 0; round < most_halvings; ++round) {
-        const auto marked = asked_facets(ground, patch, mesh.mesh, plan.asked, edge_mm, workers);
+        const auto marked = asked_facets({ground, patch}, mesh.mesh, plan.asked, edge_mm, workers);
         if (std::find(marked.begin(), marked.end(), 1) == marked.end())
             break;
         mesh = with_halved_edges(mesh, marked, ground.patches()[patch].push);
@@ -56,7 +56,7 @@ ReshapedPatch reshaped_patch(const ReliefGround& ground, std::size_t patch, cons
     reshaped.mesh = divided_where_asked(ground, patch, plan, edge, workers);
     for (int round = 0;; ++round) {
         reshaped.wanted =
-            wanted_depths(ground, patch, reshaped.mesh.mesh.points, plan.asked, edge, workers);
+            wanted_depths({ground, patch}, reshaped.mesh.mesh.points, plan.asked, edge, workers);
         const std::vector<double> field =
             cones_over(reshaped.mesh.mesh, push, reshaped.wanted, rules, blend_band(rules));
         const auto marked = facets_on_slopes(reshaped.mesh.mesh, push, field, edge);

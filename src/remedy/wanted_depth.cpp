@@ -142,12 +142,11 @@ std::optional<AskedOfPoint> asked_of_point(const PushLine& line, const Point& sc
                         PushLine::column_of(place + margin), PushLine::column_of(place)};
 }
 
-std::vector<double> wanted_depths(const ReliefGround& ground, std::size_t patch,
-                                  const std::vector<Point>& points,
+std::vector<double> wanted_depths(const PatchOfGround& patch, const std::vector<Point>& points,
                                   const std::vector<DepthAsked>& asked, double margin_mm,
                                   const Workers& workers)
 {
-    const std::vector<Asker> askers = askers_of(ground, patch, asked);
+    const std::vector<Asker> askers = askers_of(patch.ground, patch.place, asked);
     std::vector<double> depths(points.size(), 0);
     const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
     const bool whole = for_each_index(points.size(), silent, [&](std::size_t i, unsigned) {
@@ -160,13 +159,12 @@ std::vector<double> wanted_depths(const ReliefGround& ground, std::size_t patch,
     return depths;
 }
 
-std::vector<std::uint8_t> asked_facets(const ReliefGround& ground, std::size_t patch,
-                                       const TriangleMesh& mesh,
+std::vector<std::uint8_t> asked_facets(const PatchOfGround& patch, const TriangleMesh& mesh,
                                        const std::vector<DepthAsked>& asked, double longest_mm,
                                        const Workers& workers)
 {
-    const std::vector<Asker> askers = askers_of(ground, patch, asked);
-    const Direction& push = ground.patches()[patch].push;
+    const std::vector<Asker> askers = askers_of(patch.ground, patch.place, asked);
+    const Direction& push = patch.ground.patches()[patch.place].push;
     std::vector<std::uint8_t> marked(mesh.facets.size(), 0);
     const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
     const bool whole = for_each_index(mesh.facets.size(), silent, [&](std::size_t f, unsigned) {

@@ -26,17 +26,21 @@ struct AskedOfPoint {
 std::optional<AskedOfPoint> asked_of_point(const PushLine& line, const Point& scene_point,
                                            double margin_mm);
 
+/// One of the ground's patches.
+struct PatchOfGround {
+    const ReliefGround& ground;
+    std::size_t place;
+};
+
 /// How deep each point of a mesh standing as `standing` has to go; 0: not asked. `points` in the
 /// patch's own frame. Throws Stopped.
-std::vector<double> wanted_depths(const ReliefGround& ground, std::size_t patch,
-                                  const std::vector<Point>& points,
+std::vector<double> wanted_depths(const PatchOfGround& patch, const std::vector<Point>& points,
                                   const std::vector<DepthAsked>& asked, double margin_mm,
                                   const Workers& workers);
 
 /// One byte a facet of a patch's mesh: 1 where some point of it, corners or not, may be asked to
 /// sink. Facets without an edge longer than `longest_mm` are not looked at. Throws Stopped.
-std::vector<std::uint8_t> asked_facets(const ReliefGround& ground, std::size_t patch,
-                                       const TriangleMesh& mesh,
+std::vector<std::uint8_t> asked_facets(const PatchOfGround& patch, const TriangleMesh& mesh,
                                        const std::vector<DepthAsked>& asked, double longest_mm,
                                        const Workers& workers);
 
