@@ -95,6 +95,8 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
         }
         figures.measure(with_threads("replacing a part", threads),
                         [&] { return measure_session(files, threads); });
+        figures.measure(with_threads("remedies", threads),
+                        [&] { return measure_remedies(files, threads); });
         figures.measure(with_threads("file to report, two lamps", threads),
                         [&] { return measure_body_report(files, threads); });
         if (!options.quick)
