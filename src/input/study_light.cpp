@@ -48,9 +48,22 @@ std::optional<Mounting> read_mounting(TableReader& lamp)
     return mounting;
 }
 
+void complain_of_median(TableReader& table, const Photometry& photometry, const Mounting& mounting,
+                        Side side)
+{
+    if (mounting.measured_on != Side::median || side == Side::median ||
+        is_alike_on_both_sides(photometry.grid, mounting))
+        return;
+    table.complain("mounting",
+                   "`mounting` of " + table.words() +
+                       " says that a median lamp was measured, but the file is not alike on both "
+                       "sides and the lamp stands on one: nothing tells which half is outboard",
+                   "say for which lamp the file is: measured_on = \"left\" or \"right\"");
+}
+
 /// Of a file that can be used: it knows at least the lamp's own axis.
 void check_mounting(TableReader& table, const Photometry& photometry,
-                    const std::optional<Mounting>& mounting)
+                    const std::optional<Mounting>& mounting, Side side)
 {
     if (const auto trouble = mounting_trouble(photometry, mounting))
         return table.complain(mounting ? "mounting" : "photometry", trouble->what, trouble->remedy);
@@ -61,6 +74,8 @@ void check_mounting(TableReader& table, const Photometry& photometry,
                        "the photometric file of " + table.words() +
                            " was not measured along the lamp's axis",
                        "look at `beam` of `mounting`, or name another file");
+    if (mounting)
+        complain_of_median(table, photometry, *mounting, side);
 }
 
 BrightBySurface read_shares(TableReader& table, const Lamp& lamp)
@@ -152,7 +167,7 @@ LightDraft read_light(TableReader& table, const Lamp& lamp)
     std::optional<Photometry> photometry = name ? read_file(table, draft, *name) : std::nullopt;
     const std::optional<Mounting> mounting = read_mounting(table);
     if (photometry)
-        check_mounting(table, *photometry, mounting);
+        check_mounting(table, *photometry, mounting, lamp.side);
     Brightness brightness = read_brightness(table, lamp, draft);
     const double transmittance = read_transmittance(table);
     complain_of_light_without_file(table);

@@ -3,6 +3,7 @@
 #include "units/trig.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace glim {
 
@@ -63,6 +64,27 @@ std::optional<Intensity> intensity_toward(const IntensityGrid& grid,
     // In the lamp's own components the frame is x, y, z itself.
     const Direction in_lamp = direction_of(bearing, LampFrame{});
     return intensity_toward(grid, Direction::along(file_from_lamp * in_lamp.vector()));
+}
+
+bool is_alike_on_both_sides(const IntensityGrid& grid, const Mounting& mounting)
+{
+    const Eigen::Matrix3d turn = file_from_lamp(mounting, ReferenceAxis::forward);
+    const Eigen::Matrix3d mirror = turn * Eigen::Vector3d(1, -1, 1).asDiagonal() * turn.transpose();
+    // Bilinear in angles that went through a vector: so little of the peak is rounding.
+    const double grain = 1e-9 * in_candelas(peak_of(grid).intensity);
+    for (std::size_t h = 0; h < grid.horizontal.size(); ++h)
+        for (std::size_t v = 0; v < grid.vertical.size(); ++v) {
+            const Vector d = file_vector(grid.goniometer, {grid.horizontal[h], grid.vertical[v]});
+            const auto other = intensity_toward(grid, Direction::along(mirror * d));
+            if (!other)
+                return false;
+            // Not the number as filed: at a pole one of several stands for all.
+            const double here = in_candelas(*intensity_toward(grid, Direction::along(d)));
+            const double there = in_candelas(*other);
+            if (std::abs(here - there) > alike_within * std::max(here, there) + grain)
+                return false;
+        }
+    return true;
 }
 
 std::optional<MountingTrouble> mounting_trouble(const Photometry& photometry,

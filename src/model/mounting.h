@@ -54,6 +54,15 @@ std::optional<Intensity> intensity_toward(const IntensityGrid& grid,
                                           const Eigen::Matrix3d& file_from_lamp,
                                           const Bearing& bearing);
 
+/// Mirror images that differ by no more than this share of the brighter one count as alike: what a
+/// repeated measurement may differ by.
+inline constexpr double alike_within = 0.01;
+
+/// Whether the lamp's right and left sides, as seen from the lamp looking out, have the same
+/// intensities: then it makes no difference which lamp was measured. Every number of the file is
+/// compared with its mirror image; one that was not measured is not alike.
+bool is_alike_on_both_sides(const IntensityGrid& grid, const Mounting& mounting);
+
 /// What keeps a file from being used with a mounting, or without one, and what to do about it.
 struct MountingTrouble {
     std::string what;

@@ -58,6 +58,33 @@ TEST_CASE("a file that is not alike on both sides must say which lamp it is of",
               .find("a type A file has no beam along \"nadir\"") != std::string::npos);
 }
 
+TEST_CASE("a median lamp's file serves a lamp on one side only if it is alike on both", "[input]")
+{
+    const auto measured_on_median = [](const std::string& ies, const std::string& side) {
+        const TemporaryFolder folder;
+        const WorkingFolder here(folder.path());
+        write(folder / "corner.obj", corner_obj);
+        write(folder / "lamp.ies", ies);
+        const std::string text =
+            with(small_study, "emits = [\"lens\"]\n",
+                 with(with_file, "measured_on = \"left\"", "measured_on = \"median\""));
+        const std::size_t lamp = text.find("[[lamp]]");
+        write(folder / "study.toml",
+              text.substr(0, lamp) + with(text.substr(lamp), "side = \"left\"", side));
+        return complaints_of([] { read_study("study.toml"); });
+    };
+    const std::string complaint =
+        "study.toml:31:12: `mounting` of [[lamp]] `indicator` says that a median lamp was "
+        "measured, but the file is not alike on both sides and the lamp stands on one: nothing "
+        "tells which half is outboard\n"
+        "    say for which lamp the file is: measured_on = \"left\" or \"right\"\n";
+    const std::string alike = with(lamp_ies, "0 8 0", "0 4 0");
+    CHECK(measured_on_median(lamp_ies, "side = \"left\"") == complaint);
+    CHECK(measured_on_median(lamp_ies, "side = \"right\"").find(complaint) != std::string::npos);
+    CHECK(measured_on_median(alike, "side = \"left\"") == "(read without a complaint)");
+    CHECK(measured_on_median(lamp_ies, "side = \"median\"").find(complaint) == std::string::npos);
+}
+
 TEST_CASE("what is said of a photometric file that is not named is a complaint", "[input]")
 {
     CHECK(said_of("emits = [\"lens\"]\ntransmittance = 0.9\n") ==
