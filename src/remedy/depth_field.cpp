@@ -3,10 +3,7 @@
 #include "remedy/cone_tops.h"
 #include "remedy/freed_area.h"
 
-#include <Eigen/Geometry>
-
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
 #include <span>
@@ -18,16 +15,6 @@ namespace {
 constexpr double nowhere = -std::numeric_limits<double>::infinity();
 /// Hollows are filled to neighbours' means so often: narrow ones vanish, wide ones stay.
 constexpr int filling_rounds = 12;
-
-/// Facets are eased round after round, each raising what the last one left; mostly few suffice.
-constexpr int easing_rounds = 60;
-/// Of the deepest depth: how far below the rim's band easing may begin.
-constexpr double easing_reserve = 0.5;
-/// Facets thinner than this as seen along the push, twice their area by their longest edge squared,
-/// stand along it or are needles: what lies straight across them says nothing of the slope.
-constexpr double thinnest = 0.1;
-/// A slope may be so much steeper, of 1, before it is eased: easing every last bit spreads far.
-constexpr double slope_grain = 0.05;
 
 /// Each point's neighbours along edges, all behind each other.
 class Neighbours {
@@ -114,90 +101,6 @@ void fill_hollows(const TriangleMesh& mesh, const Direction& push, double slope,
     }
 }
 
-/// How a field runs over a facet, in the plane across the push: `steady` + height of the lowest
-/// corner times `with_lowest` is its gradient.
-struct FacetGradient {
-    Vector steady, with_lowest;
-};
-
-FacetGradient gradient_on(const std::array<Point, 3>& flat, int lowest, double b, double c)
-{
-    const Vector& p = flat[lowest];
-    const Vector to_b = flat[(lowest + 1) % 3] - p;
-    const Vector to_c = flat[(lowest + 2) % 3] - p;
-    const Vector normal = to_b.cross(to_c);
-    const Vector over_b = to_c.cross(normal) / normal.squaredNorm();
-    const Vector over_c = normal.cross(to_b) / normal.squaredNorm();
-    return {b * over_b + c * over_c, -over_b - over_c};
-}
-
-/// The least height of the lowest corner at which the facet is no steeper than `slope`; where none
-/// is, the one at which it is least steep.
-double least_height(const FacetGradient& g, double slope)
-{
-    const double a = g.with_lowest.squaredNorm();
-    const double b = g.with_lowest.dot(g.steady);
-    const double c = g.steady.squaredNorm() - slope * slope;
-    const double root = b * b - a * c;
-    return (-b - std::sqrt(std::max(0.0, root))) / a;
-}
-
-/// Raises the corners of one facet until it is no steeper than `slope`. Returns whether it did.
-bool ease_facet(const std::array<Point, 3>& flat, double slope, std::array<double, 3>& heights)
-{
-    std::array<int, 3> order = {0, 1, 2};
-    std::sort(order.begin(), order.end(), [&](int a, int b) { return heights[a] > heights[b]; });
-    const auto [high, middle, low] = order;
-    const double steepest = slope * (1 + slope_grain);
-    const double way = (flat[high] - flat[middle]).norm();
-    bool raised = false;
-    if (heights[high] - heights[middle] > steepest * way) {
-        heights[middle] = heights[high] - slope * way;
-        raised = true;
-    }
-    const FacetGradient g = gradient_on(flat, low, heights[(low + 1) % 3], heights[(low + 2) % 3]);
-    if ((g.steady + heights[low] * g.with_lowest).norm() > steepest) {
-        const double height = std::min(least_height(g, slope), heights[middle]);
-        raised = raised || height > heights[low];
-        heights[low] = std::max(heights[low], height);
-    }
-    return raised;
-}
-
-bool is_thin(const std::array<Point, 3>& flat)
-{
-    const Vector a = flat[1] - flat[0];
-    const Vector b = flat[2] - flat[1];
-    const Vector c = flat[0] - flat[2];
-    return a.cross(b).norm() <=
-           thinnest * std::max({a.squaredNorm(), b.squaredNorm(), c.squaredNorm()});
-}
-
-/// Cones over points are no steeper than they should be along edges; across a facet with a blunt
-/// corner what lies straight between them may be. Facets that the rim's band leaves flat may stay.
-void ease_facets(const TriangleMesh& mesh, const Direction& push, const FieldRules& rules,
-                 double band, std::vector<double>& field)
-{
-    bool raised = true;
-    for (int round = 0; raised && round < easing_rounds; ++round) {
-        raised = false;
-        for (const Facet& f : mesh.facets) {
-            std::array<double, 3> heights = {field[f[0]], field[f[1]], field[f[2]]};
-            const auto [lowest, highest] = std::minmax_element(heights.begin(), heights.end());
-            if (*lowest == nowhere || *highest <= -band)
-                continue;
-            std::array<Point, 3> flat;
-            for (int i = 0; i < 3; ++i)
-                flat[i] = mesh.points[f[i]] - push.dot(mesh.points[f[i]]) * push.vector();
-            if (is_thin(flat) || !ease_facet(flat, rules.slope, heights))
-                continue;
-            raised = true;
-            for (int i = 0; i < 3; ++i)
-                field[f[i]] = heights[i];
-        }
-    }
-}
-
 } // namespace
 
 double blend_band(const FieldRules& rules)
@@ -239,11 +142,8 @@ std::vector<double> faired_depths(const TriangleMesh& mesh, const Direction& pus
     const double deepest = *std::max_element(wanted.begin(), wanted.end());
     // A relief shallower than its blend has no room for all of it.
     const double band = std::min(blend_band(rules), deepest);
-    // Further down than the band reaches, for what easing raises into it.
-    const double reserve = easing_reserve * deepest;
-    std::vector<double> field = cones_over(mesh, push, wanted, rules, band + reserve);
+    std::vector<double> field = cones_over(mesh, push, wanted, rules, band);
     fill_hollows(mesh, push, rules.slope, field);
-    ease_facets(mesh, push, rules, band, field);
     for (std::size_t p = 0; p < field.size(); ++p)
         field[p] = field[p] == nowhere ? 0 : std::min(blended(field[p], band), caps[p]);
     return field;

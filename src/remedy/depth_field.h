@@ -33,7 +33,7 @@ std::vector<double> cones_over(const TriangleMesh& mesh, const Direction& push,
 
 /// Depths that a modeller would accept: cones over what is wanted, the hollows between them filled,
 /// the rim blended, and all of it below `caps`. Where caps allow, nowhere less than `wanted`, and
-/// nowhere deeper than the deepest of it.
+/// nowhere deeper than the deepest of it. Between neighbouring points no steeper than the slope.
 std::vector<double> faired_depths(const TriangleMesh& mesh, const Direction& push,
                                   const std::vector<double>& wanted,
                                   const std::vector<double>& caps, const FieldRules& rules);

@@ -2,17 +2,26 @@
 
 #include "judgement/session.h"
 #include "remedy/deciding_place.h"
+#include "remedy/relief_probe.h"
 #include "remedy/relief_shape.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace glim {
 
 namespace {
 
-/// How often a relief is made and checked before it is given up.
+/// How often a relief is made and looked at before a check of it, and how often it is checked.
 constexpr int most_rounds = 6;
+constexpr int most_checks = 3;
+/// Neighbours of the grid, across its diagonals too.
+constexpr double diagonal = 1.5;
+/// How near to each other directions between them are asked for.
+constexpr Angle between_step = degrees(1);
+/// What figures may be off is asked for with so much on top.
+constexpr double doubt_share = 1.1;
 /// What a check finds wanting is asked for with so much on top, that the next round suffices.
 constexpr double raise = 1.1;
 /// And with no less than this; mm2.
@@ -28,20 +37,11 @@ std::vector<std::size_t> asked_checks(const Study& study)
     return checks;
 }
 
-/// For the rounds between: it looks at the nodes only and proves nothing, which suffices to see how
-/// much is still wanting.
-Study looked_at_quickly(Study study, Angle step)
-{
-    study.sampling.finest = std::max(study.sampling.finest, step);
-    study.sampling.certify = Certify::nowhere;
-    return study;
-}
-
 class ReliefFinder {
 public:
     ReliefFinder(const Study& study, Angle step, const Workers& workers)
-        : session_(study), quick_(looked_at_quickly(study, step)), step_(step), workers_(workers),
-          checks_(asked_checks(study)), ground_(session_.study(), session_.scene())
+        : session_(study), step_(step), workers_(workers), checks_(asked_checks(study)),
+          ground_(session_.study(), session_.scene())
     {
     }
 
@@ -54,6 +54,7 @@ private:
     using Key = std::pair<std::size_t, Bearing>;
     static Key key_of(const ReliefDemand& demand) { return {demand.look, demand.bearing}; }
 
+    void add_between();
     void measure(std::size_t from);
     void add_sight(std::size_t demand);
     void set_limits();
@@ -64,18 +65,20 @@ private:
     bool make_once();
     void make(const ReliefPlan& plan);
     std::vector<ReliefDemand> left_in(const Findings& findings) const;
+    bool ask_more_where_wanting();
     void ask_more(const std::vector<ReliefDemand>& left);
+    void limit_room();
     void end(const std::vector<ReliefDemand>& left);
 
     Session session_;
-    Session quick_;
     Angle step_;
     Workers workers_;
     std::vector<std::size_t> checks_;
     ReliefGround ground_;
     std::vector<ReliefDemand> demands_;
+    std::size_t own_ = 0;    ///< so many of them are the findings' own
+    std::vector<Area> base_; ///< what each asked for at first
     std::vector<DemandDepth> depths_;
-    Area for_sure_;            ///< asked for on top, lest meshes and bounds leave a doubt
     std::vector<Key> limited_; ///< demands that no relief within the limits meets
     std::vector<ReshapedPatch> reshaped_;
     Relief relief_;
@@ -87,11 +90,39 @@ bool ReliefFinder::find_least()
     demands_ = relief_demands(relief_.before, session_.study(), checks_);
     if (demands_.empty())
         return false;
+    own_ = demands_.size();
+    add_between();
     ground_.open_eyes(relief_.before, workers_);
     measure(0);
     set_limits();
     set_least();
     return true;
+}
+
+/// Between two neighbours of the grid that both fail, a relief made for them alone may leave too
+/// little to be seen: directions between are asked for too, but are not told of.
+void ReliefFinder::add_between()
+{
+    const double reach = diagonal * in_degrees(step_);
+    const int parts = std::max(2, static_cast<int>(std::ceil(step_ / between_step)));
+    for (std::size_t i = 0; i < own_; ++i)
+        for (std::size_t j = i + 1; j < own_; ++j) {
+            const ReliefDemand& a = demands_[i];
+            const ReliefDemand& b = demands_[j];
+            const double dh = in_degrees(b.bearing.h - a.bearing.h);
+            const double dv = in_degrees(b.bearing.v - a.bearing.v);
+            if (a.look != b.look || std::hypot(dh, dv) > reach || a.everything || b.everything)
+                continue;
+            for (int k = 1; k < parts; ++k) {
+                ReliefDemand middle = a.needed > b.needed ? a : b;
+                const double s = static_cast<double>(k) / parts;
+                middle.bearing = {a.bearing.h + degrees(s * dh), a.bearing.v + degrees(s * dv)};
+                middle.toward = direction_of(middle.bearing, relief_.before.looks[a.look].frame);
+                demands_.push_back(middle);
+            }
+        }
+    for (const ReliefDemand& demand : demands_)
+        base_.push_back(demand.needed);
 }
 
 /// Depths of the demands from there on.
@@ -102,7 +133,7 @@ void ReliefFinder::measure(std::size_t from)
     const std::vector<DemandDepth> depths = demand_depths(ground_, asked, relief_.before, workers_);
     depths_.resize(from);
     depths_.insert(depths_.end(), depths.begin(), depths.end());
-    for (std::size_t i = from; i < demands_.size(); ++i)
+    for (std::size_t i = from; i < own_; ++i)
         add_sight(i);
 }
 
@@ -134,6 +165,8 @@ bool ReliefFinder::is_limited(const ReliefDemand& demand) const
 void ReliefFinder::limit(ReliefBarrier barrier, std::size_t i, double reachable_mm2)
 {
     limited_.push_back(key_of(demands_[i]));
+    if (i >= own_) // not told of by itself
+        i = relief_.least ? relief_.least->sight : 0;
     ReliefLimit limit{barrier, i, square_millimetres(reachable_mm2), {}, 1};
     auto found = std::find_if(relief_.limits.begin(), relief_.limits.end(),
                               [&](const ReliefLimit& l) { return l.barrier == barrier; });
@@ -155,7 +188,9 @@ void ReliefFinder::set_limits()
 {
     const std::optional<Length>& max_depth = session_.study().relief.max_depth;
     for (std::size_t i = 0; i < demands_.size(); ++i) {
-        if (!depths_[i].depth_mm)
+        if (i >= own_ && !depths_[i].depth_mm)
+            limited_.push_back(key_of(demands_[i]));
+        else if (!depths_[i].depth_mm)
             limit(ReliefBarrier::fixed_part, i, depths_[i].most_mm2);
         else if (max_depth && *depths_[i].depth_mm > in_mm(*max_depth))
             limit(ReliefBarrier::max_depth, i, depths_[i].within_mm2);
@@ -172,7 +207,8 @@ void ReliefFinder::set_least()
     bool from_under = false;
     for (std::size_t i = 0; i < depths_.size(); ++i) {
         from_under = from_under || depths_[i].seen_from_under;
-        if (depths_[i].depth_mm && (!deepest || *depths_[i].depth_mm > *depths_[*deepest].depth_mm))
+        if (i < own_ && depths_[i].depth_mm &&
+            (!deepest || *depths_[i].depth_mm > *depths_[*deepest].depth_mm))
             deepest = i;
     }
     if (!deepest)
@@ -212,10 +248,8 @@ void ReliefFinder::make(const ReliefPlan& plan)
     for (std::size_t p = 0; p < reshaped_.size(); ++p) {
         const PushedPatch& patch = ground_.patches()[p];
         const TriangleMesh pushed = pushed_mesh(reshaped_[p], patch.push);
-        for (std::uint32_t s = 0; s < patch.surfaces.size(); ++s) {
+        for (std::uint32_t s = 0; s < patch.surfaces.size(); ++s)
             session_.replace(patch.surfaces[s], mesh_of(pushed, reshaped_[p].mesh.of, s));
-            quick_.replace(patch.surfaces[s], mesh_of(pushed, reshaped_[p].mesh.of, s));
-        }
     }
 }
 
@@ -227,9 +261,29 @@ std::vector<ReliefDemand> ReliefFinder::left_in(const Findings& findings) const
     return left;
 }
 
-/// Directions in which too little is seen ask for what they lack on top, and new ones join. Where
-/// enough is seen, but not for sure, all directions ask for what makes the worst of them sure: the
-/// next to be doubted would be its neighbour.
+/// Looks at the directions that were asked for. Where one shows too little, or not enough for a
+/// sure verdict, it asks for what it lacks on top. False where none does.
+bool ReliefFinder::ask_more_where_wanting()
+{
+    const std::vector<ProbedSight> sights =
+        probed_sights(session_.study(), session_.scene(), demands_, relief_.before, workers_);
+    bool wanting = false;
+    for (std::size_t i = 0; i < demands_.size(); ++i) {
+        if (demands_[i].everything || !depths_[i].depth_mm || is_limited(demands_[i]))
+            continue;
+        const Area sure = std::max(base_[i], base_[i] - session_.study().relief.spare_area +
+                                                 doubt_share * sights[i].doubt);
+        if (sights[i].visible >= sure)
+            continue;
+        demands_[i].needed += raise * (sure - sights[i].visible);
+        wanting = true;
+    }
+    if (wanting)
+        measure(0);
+    return wanting;
+}
+
+/// What a check found besides: directions between those asked for, and doubts where none were seen.
 void ReliefFinder::ask_more(const std::vector<ReliefDemand>& left)
 {
     const std::size_t known = demands_.size();
@@ -240,18 +294,22 @@ void ReliefFinder::ask_more(const std::vector<ReliefDemand>& left)
         });
         if (found == end) {
             demands_.push_back(wanting);
-            continue;
-        }
-        const Area more = raise * std::max(wanting.lacking, square_millimetres(least_raise_mm2));
-        if (wanting.seen < wanting.needed)
-            found->needed += more;
-        else
-            for_sure_ = std::max(for_sure_, found->needed + more - wanting.needed);
+            base_.push_back(wanting.needed);
+        } else
+            found->needed += raise * std::max(wanting.lacking, square_millimetres(least_raise_mm2));
     }
-    for (std::size_t i = 0; i < relief_.sights.size(); ++i)
-        if (!demands_[i].everything)
-            demands_[i].needed = std::max(demands_[i].needed, relief_.sights[i].needed + for_sure_);
     measure(0);
+}
+
+/// A relief that runs into what lies behind is none.
+void ReliefFinder::limit_room()
+{
+    const std::optional<RoomBehind>& room = relief_.shape.nearest_behind;
+    if (!relief_.least || !room || room->distance > Length())
+        return;
+    const std::size_t sight = relief_.least->sight;
+    relief_.limits.push_back({ReliefBarrier::room_behind, sight, relief_.sights[sight].seen,
+                              room->part, relief_.sights.size()});
 }
 
 void ReliefFinder::end(const std::vector<ReliefDemand>& left)
@@ -262,6 +320,7 @@ void ReliefFinder::end(const std::vector<ReliefDemand>& left)
                 limit(ReliefBarrier::proof_only, i, in_mm2(wanting.seen));
     relief_.shape = shape_of(ground_, reshaped_);
     relief_.shape.nearest_behind = nearest_behind(ground_, session_.scene(), reshaped_);
+    limit_room();
     if (relief_.least) {
         double deepest = 0;
         for (const FeasibleDemand& each : feasible())
@@ -299,17 +358,18 @@ bool ReliefFinder::make_once()
 void ReliefFinder::find_shape()
 {
     std::vector<ReliefDemand> left;
-    while (relief_.rounds < most_rounds) {
-        if (!make_once())
-            return;
-        left = left_in(quick_.check(checks_, step_, workers_));
-        if (left.empty() || relief_.rounds == most_rounds) {
-            relief_.after = session_.check(checks_, step_, workers_);
-            left = left_in(*relief_.after);
+    for (int check = 0; check < most_checks; ++check) {
+        bool wanting = true;
+        for (int round = 0; wanting && round < most_rounds; ++round) {
+            if (!make_once())
+                return;
+            wanting = ask_more_where_wanting();
         }
+        relief_.after = session_.check(checks_, step_, workers_);
+        left = left_in(*relief_.after);
         if (left.empty())
             break;
-        if (relief_.rounds < most_rounds)
+        if (check + 1 < most_checks)
             ask_more(left);
     }
     end(left);

@@ -73,8 +73,9 @@ struct ReliefShape {
 enum class ReliefBarrier {
     fixed_part, ///< something that may not be reshaped hides too much
     max_depth,
-    edges,     ///< fixed edges or untouched boxes, with the steepest slope that is allowed
-    proof_only ///< the relief was made, and `check` still says that it does not suffice
+    edges,       ///< fixed edges or untouched boxes, with the steepest slope that is allowed
+    room_behind, ///< the pushed surface runs into something that is not pushed
+    proof_only   ///< the relief was made, and `check` still says that it does not suffice
 };
 struct ReliefLimit {
     ReliefBarrier barrier = ReliefBarrier::fixed_part;

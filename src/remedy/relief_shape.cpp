@@ -11,10 +11,8 @@ namespace glim {
 namespace {
 
 constexpr int most_halvings = 40;
-/// Facets that lean less than this out of the push, of 1, say nothing of the slope across it; nor
-/// do needles, twice their area by their longest edge squared.
+/// An edge that leads across the push by less than this, of 1, stands along it.
 constexpr double least_facing = 0.25;
-constexpr double thinnest = 0.1;
 /// What is pushed less than this counts as not touched; mm.
 constexpr double touched_grain = 1e-4;
 
@@ -83,26 +81,21 @@ bool is_touched(const Facet& f, const std::vector<double>& depths)
                        [&](std::uint32_t p) { return depths[p] > touched_grain; });
 }
 
-/// The slope of the depths over a facet, in the plane across the push; 0 where the facet stands
-/// along it.
+/// The steepest slope between two points of a facet, in the plane across the push. Edges that stand
+/// along it say nothing.
 double slope_on(const TriangleMesh& mesh, std::size_t f, const std::vector<double>& depths,
                 const Direction& push)
 {
-    const Facet& c = mesh.facets[f];
-    const auto across = [&](std::uint32_t p) {
-        const Vector v = mesh.points[p] - mesh.points[c[0]];
-        return Vector(v - push.dot(v) * push.vector());
-    };
-    const Vector a = across(c[1]);
-    const Vector b = across(c[2]);
-    const double twice_area = a.cross(b).norm();
-    const double longest = std::max({a.squaredNorm(), b.squaredNorm(), (a - b).squaredNorm()});
-    const bool stands = twice_area <= least_facing * 2 * area_vector(mesh, f).norm();
-    if (stands || twice_area <= thinnest * longest)
-        return 0;
-    const double da = depths[c[1]] - depths[c[0]];
-    const double db = depths[c[2]] - depths[c[0]];
-    return (da * b - db * a).norm() / twice_area;
+    double steepest = 0;
+    for (int i = 0; i < 3; ++i) {
+        const std::uint32_t a = mesh.facets[f][i];
+        const std::uint32_t b = mesh.facets[f][(i + 1) % 3];
+        const Vector edge = mesh.points[b] - mesh.points[a];
+        const double across = (edge - push.dot(edge) * push.vector()).norm();
+        if (across > least_facing * edge.norm())
+            steepest = std::max(steepest, std::abs(depths[a] - depths[b]) / across);
+    }
+    return steepest;
 }
 
 /// How far the edges of a patch's surfaces move at most, mm.

@@ -19,6 +19,8 @@ std::string_view key_of(ReliefBarrier barrier)
         return "max_depth";
     case ReliefBarrier::edges:
         return "edges";
+    case ReliefBarrier::room_behind:
+        return "room_behind";
     case ReliefBarrier::proof_only:
         break;
     }

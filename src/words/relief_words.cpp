@@ -117,6 +117,8 @@ std::string barrier_words(const ReliefLimit& limit)
     case ReliefBarrier::edges:
         return "fixed edges or untouched boxes hold the surface, with no steeper slope than "
                "`steepest`";
+    case ReliefBarrier::room_behind:
+        return "what is pushed runs into " + quoted(limit.part);
     case ReliefBarrier::proof_only:
         break;
     }

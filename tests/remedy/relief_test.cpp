@@ -35,13 +35,12 @@ TEST_CASE("a wedge has to sink as far as the line of sight lies below its ridge"
     CHECK(relief.least->attained());
     REQUIRE(relief.found());
     CHECK(in_mm(relief.shape.deepest) <= 1.02 * in_mm(relief.least->depth));
-    // 30 as asked, eased to within a twentieth; needles may be a little steeper.
-    CHECK(in_degrees(relief.shape.steepest) <= 33.5);
+    CHECK(in_degrees(relief.shape.steepest) <= 30.01);
     REQUIRE(relief.after);
     CHECK(relief.after->checks[0].outcome == Outcome::met);
     CHECK(relief.directions_gained == 1);
     CHECK(relief.shape.deepest_surface == "hump");
-    CHECK(relief.shape.deepest_after.z() == Approx(0).margin(0.05));
+    CHECK(relief.shape.deepest_after.z() == Approx(0).margin(0.2)); // 2 % of the depth
 }
 
 // Looking 10 degrees down, the ray through the lamp's middle passes the ridge at 200 tan 10 below
