@@ -66,7 +66,8 @@ constexpr CommandOption remedy_folder{"--out", "DIR",
 
 constexpr CommandOption write_ies{"--write-ies", "",
                                   "with --out: write what is left of the light of every lamp that "
-                                  "has a photometric file, as light/LAMP.ies",
+                                  "has a photometric file, as light/LAMP-AXIS.ies, or "
+                                  "light/LAMP-mirrored-AXIS.ies on the far side",
                                   &Words::write_ies};
 
 constexpr std::array check_options{out_folder, step, threads, json, quiet, write_ies};

@@ -46,14 +46,19 @@ Findings find(const Session& session, const CheckRequest& request, const Surroun
                           .progress = line.telling("looking", "directions")});
 }
 
-void put_light(const Session& session, const Findings& findings, const CheckRequest& request,
-               const Surroundings& here, NewFolder& folder)
+/// What there is to note: that there was nothing to write.
+std::string put_light(const Session& session, const Findings& findings, const CheckRequest& request,
+                      const Surroundings& here, NewFolder& folder)
 {
     ProgressLine line(!request.quiet && may_show_progress());
-    put_obstructed_light(session, findings, folder,
-                         {.threads = request.threads,
-                          .stop = here.stop,
-                          .progress = line.telling("measuring light", "directions")});
+    const std::size_t count =
+        put_obstructed_light(session, findings, folder,
+                             {.threads = request.threads,
+                              .stop = here.stop,
+                              .progress = line.telling("measuring light", "directions")});
+    return count > 0 ? ""
+                     : "note: --write-ies wrote no file: no lamp that was asked about has "
+                       "photometric data; give `photometry` in its [[lamp]]\n";
 }
 
 std::string check_output(const Findings& findings, const RunFacts& facts,
@@ -115,14 +120,16 @@ Answer answer(const CheckRequest& request, const Surroundings& here)
 
     const Findings findings = find(session, request, here);
     const RunFacts facts = run_facts(study, here.program_version, canonical_command(request));
+    std::string light_note;
     if (folder && request.write_ies)
-        put_light(session, findings, request, here, *folder);
+        light_note = put_light(session, findings, request, here, *folder);
     if (folder)
         write_results(findings, study, facts, *folder);
 
     Answer answer{exit_code_of(findings), check_output(findings, facts, request, here.style), {}};
     if (request.json || request.quiet)
         answer.notes = warnings_words(facts.warnings, here.style);
+    answer.notes += light_note;
     return answer;
 }
 

@@ -61,7 +61,7 @@ void add_line(NumberLines& lines, const std::vector<Angle>& angles)
 } // namespace
 
 std::string ies_text(const IntensityGrid& grid, const LitOpening& opening,
-                     const std::vector<PhotometryNote>& notes)
+                     const std::vector<PhotometryNote>& notes, double watts)
 {
     assert(grid.goniometer == Goniometer::a);
     std::string text = "IESNA:LM-63-2002\n";
@@ -75,8 +75,8 @@ std::string ies_text(const IntensityGrid& grid, const LitOpening& opening,
     for (const Length size : {opening.width, opening.length, opening.height})
         lines.add(in_mm(size) / mm_per_metre);
     lines.end_line();
-    // No ballast, the reserved 1, and no power, which is not known here.
-    for (const double value : {1.0, 1.0, 0.0})
+    // No ballast, and the reserved 1.
+    for (const double value : {1.0, 1.0, watts})
         lines.add(value);
     lines.end_line();
     add_line(lines, grid.vertical);

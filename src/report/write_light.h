@@ -9,11 +9,12 @@ namespace glim {
 /// measured.
 inline constexpr Angle written_light_step = degrees(2.5);
 
-/// Puts `light/LAMP.ies` into the folder for every lamp of the findings that has a photometric
+/// Puts `light/LAMP-AXIS.ies` into the folder for every lamp of the findings that has a photometric
 /// file: what is left of its light on the vehicle, as LM-63-2002 of type A, with notes that say
-/// that it is an estimate and what it stands on. Lamps of several axes are written once for each.
-/// `findings` come from `session`. Throws Stopped.
-void put_obstructed_light(const Session& session, const Findings& findings, NewFolder& folder,
-                          const Workers& workers);
+/// that it is an estimate and what it stands on. Intensities have four significant digits; watts
+/// and opening are the source's. Lamps of several axes are written once for each. Gives how many
+/// files that were. `findings` come from `session`. Throws Stopped.
+std::size_t put_obstructed_light(const Session& session, const Findings& findings,
+                                 NewFolder& folder, const Workers& workers);
 
 } // namespace glim

@@ -25,16 +25,17 @@ IntensityGrid small_grid()
 TEST_CASE("a type A grid is written as LM-63-2002", "[report]")
 {
     CHECK(ies_text(small_grid(), {millimetres(50), millimetres(-100), {}},
-                   {{"test", "made up"}, {"", "two\nlines, [x]"}}) == "IESNA:LM-63-2002\n"
-                                                                      "[TEST] made up\n"
-                                                                      "[OTHER] two lines,  x \n"
-                                                                      "TILT=NONE\n"
-                                                                      "1 -1 1 3 2 3 2 0.05 -0.1 0\n"
-                                                                      "1 1 0\n"
-                                                                      "-15 0 15\n"
-                                                                      "-45 80\n"
-                                                                      "0.1 2 0.3333333333333333\n"
-                                                                      "0 5e-07 1250\n");
+                   {{"test", "made up"}, {"", "two\nlines, [x]"}}, 21.5) ==
+          "IESNA:LM-63-2002\n"
+          "[TEST] made up\n"
+          "[OTHER] two lines,  x \n"
+          "TILT=NONE\n"
+          "1 -1 1 3 2 3 2 0.05 -0.1 0\n"
+          "1 1 21.5\n"
+          "-15 0 15\n"
+          "-45 80\n"
+          "0.1 2 0.3333333333333333\n"
+          "0 5e-07 1250\n");
 }
 
 TEST_CASE("no line of a written file is longer than others read", "[report]")
