@@ -130,7 +130,7 @@ Brightness read_brightness(TableReader& lamp_table, const Lamp& lamp, LightDraft
                                 "picture = \"FILE\"");
     Brightness brightness = UniformlyBright{};
     const BrightBySurface by = read_shares(*table, lamp);
-    if (!by.shares.empty())
+    if (by.shares.size() > 1) // all the light of one surface is what uniform says
         brightness = by;
     if (auto picture = read_picture(*table, lamp, draft))
         brightness = std::move(*picture);

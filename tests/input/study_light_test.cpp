@@ -104,8 +104,14 @@ TEST_CASE("transmittances are shares", "[input]")
 
 TEST_CASE("the light of a lamp is shared out by surface or by a picture", "[input]")
 {
-    const Study by = lamp_with(with_file + "brightness = { shares = [1] }\n");
-    CHECK(std::get<BrightBySurface>(by.lights.front().brightness).shares == std::vector<double>{1});
+    const Study by =
+        lamp_with(with(with_file, "[\"lens\"]", "[\"lens\", \"shell\"]") +
+                  "brightness = { shares = [0.75, 0.25] }\n"
+                  "[[surface]]\nname = \"shell\"\nmesh = \"corner\"\n"
+                  "select = { object = \"shell\" }\nrole = \"emitting\"\norient = \"as-is\"\n"
+                  "mirror = \"yes\"\n");
+    CHECK(std::get<BrightBySurface>(by.lights.front().brightness).shares ==
+          std::vector<double>{0.75, 0.25});
     const Study seen =
         lamp_with(with_file + "axis = \"forward\"\nbrightness = { picture = \"bright.csv\" }\n");
     const auto& picture = std::get<LuminancePicture>(seen.lights.front().brightness);
@@ -113,6 +119,12 @@ TEST_CASE("the light of a lamp is shared out by surface or by a picture", "[inpu
     CHECK(picture.rows == 2);
     CHECK(picture.grey == std::vector<float>{1, 0.5F, 0.25F, 0});
     CHECK(seen.files[3].use == FileUse::luminance);
+}
+
+TEST_CASE("the whole light of a single surface is uniform brightness", "[input]")
+{
+    const Study whole = lamp_with(with_file + "brightness = { shares = [1] }\n");
+    CHECK(std::holds_alternative<UniformlyBright>(whole.lights.front().brightness));
 }
 
 TEST_CASE("brightness that shares out nothing is a complaint", "[input]")
