@@ -236,7 +236,7 @@ struct LampVerdict {
     Between between = Between::on_grid;
     Angle finest_step;                 ///< between directions, where `between` is `subdivided`
     std::vector<Crossing> crossings;   ///< by V, then H
-    std::vector<Measurement> measured; ///< rows of place
+    std::vector<Measurement> measured; ///< rows of place; of light the gap that multiplies it
     std::string follows;               ///< the category or multiplier that a gap gives; or empty
     std::optional<CategoryByGap> category; ///< where a row of the check asks what a gap gives
     std::optional<LightFigures> light;     ///< rows of light, where there is photometric data

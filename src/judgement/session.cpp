@@ -3,6 +3,8 @@
 #include "judgement/between_directions.h"
 #include "judgement/estimate.h"
 #include "judgement/explain.h"
+#include "judgement/light_rows.h"
+#include "judgement/multiplying_gap.h"
 #include "judgement/place_verdict.h"
 #include "judgement/plan.h"
 #include "judgement/rank.h"
@@ -103,11 +105,19 @@ private:
         return findings;
     }
 
+    /// A row of light tells the gap that multiplies it.
+    LampVerdict with_gap(LampVerdict verdict, const RuleRow& row, const Asked& asked) const
+    {
+        if (const RuleRow* gap_row = row_of_multiplier(row, study_); gap_row && verdict.light)
+            verdict.measured = multiplying_gap(*gap_row, asked, looks_[asked.look], study_, scene_);
+        return verdict;
+    }
+
     LampVerdict verdict(const RuleRow& row, const Asked& asked) const
     {
         const LampLook& look = looks_[asked.look];
         if (looks_in_directions(row, asked))
-            return verdict_of(row, asked, look, sampling_);
+            return with_gap(verdict_of(row, asked, look, sampling_), row, asked);
         if (!asks_directions(row.criterion))
             return place_verdict(row, asked, look, study_, scene_);
         LampVerdict verdict = begun_verdict(asked);

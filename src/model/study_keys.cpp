@@ -167,7 +167,8 @@ constexpr std::array keys = {
              "looking out"},
     StudyKey{"lamp.mounting", "measured_on", "", "required",
              "the lamp that was measured: \"left\", \"right\" or \"median\"; the other side gets "
-             "the mirror image"},
+             "the mirror image; of a median lamp only a file that is alike on both sides serves a "
+             "lamp on one"},
     StudyKey{"lamp.brightness", "shares", "of 1", "this or picture",
              "one share for each surface of `emits`, in its order; each is evenly bright"},
     StudyKey{"lamp.brightness", "picture", "", "this or shares",

@@ -30,9 +30,9 @@ std::string found_words(const RowFindings& row, const LampVerdict& verdict)
     if (std::holds_alternative<LeastArea>(row.row.criterion))
         return area_words(verdict.least_visible) + " in view where " + area_words(verdict.needed) +
                " are needed, " + spare_words(verdict.margin);
-    const std::string found = verdict.light
-                                  ? light_figure_words(verdict) + spare_light_words(*verdict.light)
-                                  : area_words(verdict.hidden) + " hidden";
+    const std::string found =
+        verdict.light ? light_figure_words(row.row, verdict) + spare_light_words(*verdict.light)
+                      : area_words(verdict.hidden) + " hidden";
     return found + (verdict.estimate ? "; " + estimate_words(*verdict.estimate) : "");
 }
 

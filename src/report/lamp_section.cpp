@@ -164,6 +164,8 @@ std::vector<Block> lamp_section(const ReportContent& content, const ChartedLamp&
                               terms_of(verdict_entries(row, verdict, look))};
     if (const std::vector<Figure>* charts = charts_at(content, place))
         blocks.push_back(Figures{*charts});
+    if (std::holds_alternative<MostIntensity>(row.row.criterion)) // what is hidden does not count
+        return blocks;
     add_blockers(blocks, verdict, look);
     add_uncovered(blocks, verdict, look);
     add_crossings(blocks, verdict, look);

@@ -1,6 +1,7 @@
 #include "words/check_words.h"
 
 #include "model/nearest_word.h"
+#include "words/citation_words.h"
 #include "words/look_words.h"
 #include "words/row_words.h"
 #include "words/verdict_entries.h"
@@ -56,6 +57,12 @@ std::vector<Labelled> not_asked(const Findings& findings, const RowFindings& row
     return entries;
 }
 
+/// Figures from another table come with their own source.
+std::string proof_source(const RowFindings& row)
+{
+    return row.proof_from.empty() ? "" : "; " + citation_words(row.row.citation);
+}
+
 /// Every row and lamp in a line each, where there is more than the one that decided.
 std::vector<Labelled> row_entries(const Findings& findings, const CheckFindings& check)
 {
@@ -68,7 +75,7 @@ std::vector<Labelled> row_entries(const Findings& findings, const CheckFindings&
             if (!applies(*verdict))
                 continue;
             if (is_first)
-                entries.push_back({"", row.row.id + ": " + needed_words(row)});
+                entries.push_back({"", row.row.id + ": " + needed_words(row) + proof_source(row)});
             entries.push_back({"", lines[line++], true});
             is_first = false;
         }

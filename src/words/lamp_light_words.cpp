@@ -33,20 +33,37 @@ std::string multiplier_words(const Multiplier& m)
                              : " (" + least + " to " + rounded(m.most, 2) + ")";
 }
 
+/// "x 2: gap to beam, from edge to edge: 63.1 mm; row `turn-spacing` (...); ..."
+std::string gap_words(const Multiplier& m, const Measurement& gap)
+{
+    std::string words = "x " + rounded(m.least, 2);
+    if (m.least != m.most)
+        words += " to " + rounded(m.most, 2);
+    return words + ": " + gap.what + ": " + rounded(gap.figure, 1) + " mm; " + gap.note;
+}
+
 std::string sum_words(const std::optional<Intensity>& whole, const std::optional<Intensity>& left)
 {
     if (!whole || !left)
         return "not measured there";
     if (*left >= *whole * (1 - least_share_told))
         return intensity_words(*whole);
-    return intensity_words(*left) + " left of " + intensity_words(*whole);
+    const std::string of_whole = " left of " + intensity_words(*whole);
+    // Nothing in view leaves nothing, which is no estimate.
+    return intensity_words(*left) + of_whole + (*left > Intensity() ? " (estimate)" : "");
+}
+
+/// A row that asks for the most is judged by the lamp's own light, whatever is hidden.
+std::string figure_of(const RuleRow& row, const LightFigures& light)
+{
+    return sum_words(light.whole, asks_for_most(row) ? light.whole : light.left);
 }
 
 std::string needed_words(const RuleRow& row, const LampVerdict& verdict, const LampLook& look)
 {
     const LightFigures& light = *verdict.light;
     const std::string needed = intensity_words(light.needed);
-    return sum_words(light.whole, light.left) +
+    return figure_of(row, light) +
            (asks_for_most(row) ? ", at most " + needed : ", " + needed + " needed") +
            multiplier_words(light.multiplier) + ", " +
            bearing_figures(look.toward[worst_at(verdict)]);
@@ -54,7 +71,7 @@ std::string needed_words(const RuleRow& row, const LampVerdict& verdict, const L
 
 std::string group_words(const GroupOfLight& group)
 {
-    std::string words = "group " + group.name + ": " + sum_words(group.whole, group.left) + " of " +
+    std::string words = "group " + group.name + ": " + sum_words(group.whole, group.left) + ", " +
                         intensity_words(group.needed) + " needed, " +
                         std::string(words_of(group.outcome));
     if (group.would_suffice)
@@ -62,13 +79,21 @@ std::string group_words(const GroupOfLight& group)
     return words;
 }
 
+/// "; through a cover that lets 90 % pass"
+std::string cover_words(const LookLight& light)
+{
+    return light.transmittance == 1
+               ? ""
+               : "; through a cover that lets " + rounded(light.transmittance * 100, 1) + " % pass";
+}
+
 } // namespace
 
-std::string light_figure_words(const LampVerdict& verdict)
+std::string light_figure_words(const RuleRow& row, const LampVerdict& verdict)
 {
     const LightFigures& light = *verdict.light;
     if (!light.worst_group)
-        return sum_words(light.whole, light.left);
+        return figure_of(row, light);
     const GroupOfLight& group = light.groups[*light.worst_group];
     return "group " + group.name + ": " + sum_words(group.whole, group.left);
 }
@@ -114,13 +139,15 @@ std::string category_words(const CategoryByGap& category)
     return category.declared + ", as declared; the " + gap + " allows it";
 }
 
+std::string filed_light_words(const LookLight& light)
+{
+    return "intensity of " + listed(light.files) + cover_words(light);
+}
+
 std::string light_basis_words(const LookLight& light)
 {
-    std::string words = "intensity of " + listed(light.files) + " times the share in view, " +
-                        std::string(brightness_words[light.brightness].words);
-    if (light.transmittance != 1)
-        words += "; through a cover that lets " + rounded(light.transmittance * 100, 1) + " % pass";
-    return words;
+    return "intensity of " + listed(light.files) + " times the share in view, " +
+           std::string(brightness_words[light.brightness].words) + cover_words(light);
 }
 
 std::vector<Labelled> light_entries(const RuleRow& row, const LampVerdict& verdict,
@@ -129,13 +156,18 @@ std::vector<Labelled> light_entries(const RuleRow& row, const LampVerdict& verdi
     std::vector<Labelled> entries;
     if (verdict.light) {
         entries.push_back({"light", needed_words(row, verdict, look)});
+        for (const Measurement& gap : verdict.measured)
+            entries.push_back({"multiplier", gap_words(verdict.light->multiplier, gap)});
         for (const GroupOfLight& group : verdict.light->groups)
             entries.push_back({"", group_words(group)});
     }
     if (verdict.estimate)
         entries.push_back({"estimate", estimate_words(*verdict.estimate)});
+    else if (verdict.outcome == Outcome::proof_due && !look.light)
+        entries.push_back({"estimate", "none, no photometric data: give `photometry`"});
     if (look.light && (verdict.light || verdict.estimate)) {
-        entries.push_back({"stands on", light_basis_words(*look.light)});
+        entries.push_back({"stands on", asks_for_most(row) ? filed_light_words(*look.light)
+                                                           : light_basis_words(*look.light)});
         if (std::holds_alternative<LeastIntensity>(row.criterion))
             entries.push_back({"note", std::string(why_they_differ)});
     }

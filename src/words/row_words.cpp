@@ -8,15 +8,20 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace glim {
 
 std::vector<const LampVerdict*> verdicts_of(const RowFindings& row)
 {
     std::vector<const LampVerdict*> all;
+    bool told = !row.together;
     for (const LampVerdict& verdict : row.lamps)
-        all.push_back(&verdict);
-    if (row.together)
+        if (!row.together || verdict.look != row.together->look)
+            all.push_back(&verdict);
+        else if (!std::exchange(told, true))
+            all.push_back(&*row.together);
+    if (!told)
         all.push_back(&*row.together);
     return all;
 }
@@ -26,7 +31,7 @@ std::string figure_words(const RowFindings& row, const LampVerdict& verdict)
     if (!has_areas(verdict))
         return verdict.measured.empty() ? "-" : tightest_words(verdict);
     if (verdict.light)
-        return light_figure_words(verdict);
+        return light_figure_words(row.row, verdict);
     if (std::holds_alternative<LeastArea>(row.row.criterion))
         return area_words(verdict.least_visible);
     return area_words(verdict.hidden) + " hidden";

@@ -9,7 +9,8 @@ namespace glim {
 
 // Rows and their verdicts in a few words each, for tables and lists.
 
-/// Single lamps before those that answer together.
+/// Single lamps before those that answer together; a lamp that "together" consists of is not told
+/// twice.
 std::vector<const LampVerdict*> verdicts_of(const RowFindings& row);
 
 /// The figure that the row is about: "784.2 mm2", "120 mm2 hidden", "512.3 mm"; "-" for none.

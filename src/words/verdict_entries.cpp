@@ -50,11 +50,13 @@ void add_areas(std::vector<Labelled>& entries, const RowFindings& row, const Lam
                const LampLook& look)
 {
     const bool of_area = std::holds_alternative<LeastArea>(row.row.criterion);
+    // What is hidden does not count where the lamp's own light is held against a limit.
+    const bool of_hiding = !std::holds_alternative<MostIntensity>(row.row.criterion);
     if (of_area)
         entries.push_back({"least in view", least_words(verdict, look)});
-    if (!of_area || verdict.outcome == Outcome::proof_due)
+    if (of_hiding && (!of_area || verdict.outcome == Outcome::proof_due))
         entries.push_back({"hidden", hidden_words(verdict, look)});
-    if (verdict.mesh_error >= least_mesh_error_told)
+    if (of_hiding && verdict.mesh_error >= least_mesh_error_told)
         entries.push_back({"meshes", mesh_error_words(verdict)});
     entries.push_back({"seen from", worst_words(verdict, look)});
     if (verdict.because != Because::of_the_figures)
@@ -62,9 +64,12 @@ void add_areas(std::vector<Labelled>& entries, const RowFindings& row, const Lam
     const std::vector<Labelled> light = light_entries(row.row, verdict, look);
     entries.insert(entries.end(), light.begin(), light.end());
     entries.push_back({"passes", coverage_words(verdict)});
-    if (verdict.outcome == Outcome::met)
+    // The points of a table are all that it asks.
+    if (verdict.outcome == Outcome::met && !std::holds_alternative<LightTable>(row.row.criterion))
         entries.push_back({"between", between_words(verdict)});
     add_lines(entries, "changes at", crossing_words(verdict, look), false);
+    if (!of_hiding)
+        return;
     add_lines(entries, "not covered", uncovered_words(verdict, look), false);
     add_lines(entries, "in the way", blocker_table(verdict, look), true);
     if (const std::string patch = patch_words(verdict, look); !patch.empty())

@@ -47,7 +47,8 @@ TEST_CASE("the summary of a lamp partly hidden tells its light and the estimate"
           "the visible part would suffice: an estimate; measurement "
           "due",
           "every part of the lit face equally bright in that direction",
-          "rows of area count every part of the lens", "the proof, from un-r148"}) {
+          "rows of area count every part of the lens", "the proof, from un-r148; ", " (estimate)",
+          "multiplier x 2: gap to dipped beam"}) {
         INFO(ran.output);
         CHECK(ran.output.find(told) != std::string::npos);
     }
@@ -59,4 +60,15 @@ TEST_CASE("light can only be written into a folder", "[app]")
     const Ran ran = run("cornerglim check '" + theme + "' --write-ies", folder.path().string());
     CHECK(ran.exit_code == 2);
     CHECK(ran.errors.find("--write-ies has no folder to write to") != std::string::npos);
+}
+
+TEST_CASE("where no lamp has photometric data, that no light was written is noted", "[app]")
+{
+    const TemporaryFolder folder;
+    std::string dark = theme;
+    dark.replace(dark.rfind("theme-a-light"), 13, "theme-a");
+    const Ran ran = run("cornerglim check '" + dark + "' --step 15 --quiet --out out --write-ies",
+                        folder.path().string());
+    CHECK(ran.errors.find("--write-ies wrote no file") != std::string::npos);
+    CHECK(!std::filesystem::exists(folder / "out/light"));
 }

@@ -237,12 +237,17 @@ TEST_CASE("the gap to the dipped beam multiplies what is asked", "[judgement]")
     CHECK(answer(low).outcome == Outcome::not_met);
     CHECK(in_candelas(verdict(low).light->needed) == Approx(15));
     CHECK(verdict(low).light->multiplier.most == 1.5);
+    REQUIRE(verdict(low).measured.size() == 1);
+    CHECK(verdict(low).measured[0].figure == Approx(80));
+    CHECK(verdict(low).measured[0].note.find("row `gap` (x 1 from 100 mm on, x 1.5 from 75 mm on, "
+                                             "x 2.5 from 0 mm on); from memory") == 0);
     // No beam in the study: anything from 1 to 2.5 times.
     CHECK(answer(with(9, false)).outcome == Outcome::not_met);
     CHECK(answer(with(25, false)).outcome == Outcome::met);
     const Findings open = with(24, false);
     CHECK(answer(open).outcome == Outcome::undecided);
     CHECK(verdict(open).because == Because::multiplier_not_known);
+    CHECK(verdict(open).measured.empty());
 }
 
 TEST_CASE("a hidden lamp's proof is estimated by the light that its approval asks for",
