@@ -31,7 +31,7 @@ TEST_CASE("what is left of a lamp's light is written and reads back", "[app]")
     const auto at = [](const Photometry& p, double h, double v) {
         return in_candelas(intensity_at(p.grid, {degrees(h), degrees(v)}).value());
     };
-    CHECK(at(left, 0, 0) == Approx(at(whole, 0, 0)));
+    CHECK(at(left, 0, 0) == Approx(at(whole, 0, 0)).epsilon(1e-4)); // four digits are written
     CHECK(at(left, 45, 0) < 0.6 * at(whole, 45, 0));
     CHECK(at(left, 45, 0) > 0.2 * at(whole, 45, 0));
     CHECK(at(left, -60, 0) == Approx(at(whole, -60, 0)).epsilon(0.01));
