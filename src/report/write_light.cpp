@@ -84,6 +84,7 @@ std::size_t put_obstructed_light(const Session& session, const Findings& finding
 {
     const std::vector<const LampLook*> looks = looks_with_light(findings);
     std::vector<std::string> labels;
+    labels.reserve(looks.size());
     for (const LampLook* look : looks)
         labels.push_back(label_of(*look) + " " + std::string(key_of(look->axis)));
     const std::vector<std::string> names = plain_names(labels);
