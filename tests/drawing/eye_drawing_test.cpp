@@ -16,7 +16,8 @@ const ViewedAreas partly_hidden{.bare = square_millimetres(3000),
 
 } // namespace
 
-TEST_CASE("all three rows of an eye's legend are on the drawing however long the names", "[drawing]")
+TEST_CASE("all three rows of an eye's legend are on the drawing however long the names",
+          "[drawing]")
 {
     const std::string long_name(120, 'W');
     const auto entries = eye_legend(partly_hidden, {long_name, long_name, long_name, "nose"});
