@@ -67,5 +67,10 @@ TEST_CASE("what lamps answer together is charted where it is worst", "[drawing]"
     check.deciding.reset();
     check.rows[0].together = check.rows[0].lamps[0];
     check.rows[0].together->relative_margin -= 1;
+    // Of one lamp alone, answering together is answering: it is there once.
+    CHECK(foremost_charted(findings, 0) == ChartedLamp{0, 0, 0});
+    CHECK(charted_lamps(findings, 0).size() == 1);
+    findings.looks.push_back(findings.looks.front());
+    check.rows[0].together->look = findings.looks.size() - 1;
     CHECK(foremost_charted(findings, 0) == ChartedLamp{0, 0, 1});
 }
