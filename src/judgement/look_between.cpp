@@ -103,48 +103,92 @@ Angle size_of(const GridCell& cell)
     return std::max(most.h - least.h, most.v - least.v);
 }
 
+Bearing middle_of(const Corner& a, const Corner& b)
+{
+    return {(a.toward.h + b.toward.h) / 2, (a.toward.v + b.toward.v) / 2};
+}
+
+/// Halves doubtful cells level by level, all of one size at once, so that what lies on the edge of
+/// two cells is looked at once.
 class Subdivider {
 public:
-    Subdivider(Area needed, std::size_t place, const LampLook& look, const Eyes& eyes, Angle finest)
-        : needed_(needed), place_(place), look_(look), eyes_(eyes), finest_(finest)
+    Subdivider(Area needed, std::size_t place, const LampLook& look, const Eyes& eyes,
+               const Workers& workers)
+        : needed_(needed), place_(place), look_(look), eyes_(eyes), workers_(workers)
     {
     }
 
-    void look_into(const GridCell& cell)
+    void look_into(std::vector<GridCell> cells, Angle finest)
     {
-        smallest = std::min(smallest.value_or(size_of(cell)), size_of(cell));
-        if (size_of(cell) <= finest_ || !is_doubtful(cell, needed_))
-            return;
-        const auto [a, b, c, d] = cell.corners;
-        const Corner ab = between(a, b), ac = between(a, c), bd = between(b, d), cd = between(c, d),
-                     centre = between(a, d);
-        for (const std::array<Corner, 4>& quarter : {std::array{a, ab, ac, centre},
-                                                     {ab, b, centre, bd},
-                                                     {ac, centre, c, cd},
-                                                     {centre, bd, cd, d}})
-            look_into({quarter, std::max(change_between(quarter), cell.change / 2)});
+        while (!cells.empty()) {
+            for (const GridCell& cell : cells)
+                smallest = std::min(smallest.value_or(size_of(cell)), size_of(cell));
+            std::erase_if(cells, [&](const GridCell& cell) {
+                return size_of(cell) <= finest || !is_doubtful(cell, needed_);
+            });
+            look_at_middles(cells);
+            std::vector<GridCell> quarters;
+            for (const GridCell& cell : cells)
+                add_quarters(cell, quarters);
+            cells = std::move(quarters);
+        }
     }
 
     std::vector<Corner> open;
     std::optional<Angle> smallest;
 
 private:
-    Corner between(const Corner& a, const Corner& b)
+    void look_at_middles(const std::vector<GridCell>& cells)
     {
-        const Bearing half{(a.toward.h + b.toward.h) / 2, (a.toward.v + b.toward.v) / 2};
-        const SeenArea seen = eyes_.seen(place_, half, look_.frame);
-        const Corner corner{half, seen.visible,
-                            seen.expected_error + eyes_.mesh_error(place_, seen)};
-        if (corner.visible - corner.error < needed_)
-            open.push_back(corner);
-        return corner;
+        std::vector<Bearing> toward;
+        for (const GridCell& cell : cells) {
+            const auto& [a, b, c, d] = cell.corners;
+            for (const auto& [from, to] :
+                 {std::pair(&a, &b), {&a, &c}, {&b, &d}, {&c, &d}, {&a, &d}})
+                toward.push_back(middle_of(*from, *to));
+        }
+        std::sort(toward.begin(), toward.end(), by_v_then_h);
+        toward.erase(std::unique(toward.begin(), toward.end()), toward.end());
+        middles_.assign(toward.size(), {});
+        if (!for_each_index(toward.size(), workers_,
+                            [&](std::size_t i, unsigned) { middles_[i] = seen(toward[i]); }))
+            throw Stopped();
+        for (const Corner& corner : middles_)
+            if (corner.visible - corner.error < needed_)
+                open.push_back(corner);
+    }
+
+    Corner seen(const Bearing& toward) const
+    {
+        const SeenArea seen = eyes_.visible(place_, toward, look_.frame);
+        return {toward, seen.visible, seen.expected_error + eyes_.mesh_error(place_, seen)};
+    }
+
+    const Corner& between(const Corner& a, const Corner& b) const
+    {
+        return *std::lower_bound(
+            middles_.begin(), middles_.end(), middle_of(a, b),
+            [](const Corner& corner, const Bearing& m) { return by_v_then_h(corner.toward, m); });
+    }
+
+    void add_quarters(const GridCell& cell, std::vector<GridCell>& quarters) const
+    {
+        const auto& [a, b, c, d] = cell.corners;
+        const Corner &ab = between(a, b), &ac = between(a, c), &bd = between(b, d),
+                     &cd = between(c, d), &centre = between(a, d);
+        for (const std::array<Corner, 4>& quarter : {std::array{a, ab, ac, centre},
+                                                     {ab, b, centre, bd},
+                                                     {ac, centre, c, cd},
+                                                     {centre, bd, cd, d}})
+            quarters.push_back({quarter, std::max(change_between(quarter), cell.change / 2)});
     }
 
     Area needed_;
     std::size_t place_;
     const LampLook& look_;
     const Eyes& eyes_;
-    Angle finest_;
+    const Workers& workers_;
+    std::vector<Corner> middles_; ///< of one level, by V then H
 };
 
 std::vector<Bearing> most_doubtful(std::vector<Corner> open)
@@ -168,20 +212,10 @@ BetweenFound BetweenDirections::look_between(const RuleRow& row, const LampVerdi
                                              const LampLook& look) const
 {
     const Area needed = std::get<LeastArea>(row.criterion).area;
-    const std::vector<GridCell> cells = AreaGrid(verdict, look).cells();
-    std::vector<Subdivider> dividers(
-        cells.size(), Subdivider(needed, verdict.look, look, eyes_, sampling_.finest));
-    const bool whole = for_each_index(
-        cells.size(), workers_, [&](std::size_t i, unsigned) { dividers[i].look_into(cells[i]); });
-    if (!whole)
-        throw Stopped();
-    BetweenFound found{{}, sampling_.step};
-    std::vector<Corner> open;
-    for (const Subdivider& d : dividers) {
-        open.insert(open.end(), d.open.begin(), d.open.end());
-        found.finest_step = std::min(found.finest_step, d.smallest.value_or(sampling_.step));
-    }
-    found.open = most_doubtful(std::move(open));
+    Subdivider divider(needed, verdict.look, look, eyes_, workers_);
+    divider.look_into(AreaGrid(verdict, look).cells(), sampling_.finest);
+    BetweenFound found{{}, std::min(sampling_.step, divider.smallest.value_or(sampling_.step))};
+    found.open = most_doubtful(std::move(divider.open));
     return found;
 }
 

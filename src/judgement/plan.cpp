@@ -331,6 +331,19 @@ bool looks_in_directions(const RuleRow& row, const Asked& asked)
            !asked.category_open;
 }
 
+void ask_what_outcomes_need(Plan& plan)
+{
+    plan.visible_only.clear();
+    for (const LampLook& look : plan.looks)
+        plan.visible_only.push_back(!look.light);
+    for (const AskedCheck& check : plan.checks)
+        for (const AskedRow& row : check.rows)
+            if (asks_directions(row.row->criterion) && must_be_certified(*row.row))
+                for (const auto* list : {&row.lamps, &row.together})
+                    for (const Asked& asked : *list)
+                        plan.visible_only[asked.look] = false;
+}
+
 bool must_be_certified(const RuleRow& row)
 {
     if (std::holds_alternative<MostIntensity>(row.criterion)) // the file alone decides

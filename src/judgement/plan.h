@@ -46,6 +46,9 @@ struct Plan {
     std::vector<LampLook> looks;                      ///< directions filled in, areas not yet
     std::vector<std::vector<LampStanding>> standings; ///< one list a look; areas add up
     std::vector<std::vector<bool>> certify; ///< by look and direction: contours must prove it
+    /// By look: nobody asks what is hidden there and by whom, so that only the visible areas are
+    /// looked at where nothing is certified (see visible_toward). Empty: everything is asked.
+    std::vector<bool> visible_only = {};
     /// By look and direction: its mesh error counts only what is in the way there.
     std::vector<std::vector<bool>> narrowed;
     std::vector<AskedCheck> checks;
@@ -62,6 +65,10 @@ bool by_v_then_h(const Bearing& a, const Bearing& b);
 /// Whether the row is judged of these lamps by looking in directions: it is known to apply, and
 /// where it asks for light, there is photometric data.
 bool looks_in_directions(const RuleRow& row, const Asked& asked);
+
+/// Of whoever wants outcomes alone: fills `visible_only` for looks of which only rows of area are
+/// asked that do not ask what is hidden.
+void ask_what_outcomes_need(Plan& plan);
 
 /// Whether contours must prove the row's bounds in every direction before it may be called met,
 /// whatever the sampling says: a part hidden by something thin counts.

@@ -2,6 +2,7 @@
 
 #include "judgement/verdict.h"
 #include "machine/stop.h"
+#include "visibility/visible_toward.h"
 
 #include <algorithm>
 
@@ -117,10 +118,13 @@ void Eyes::see(Plan& plan, const Task& task) const
     const Direction toward = direction_of(look.toward[at], look.frame);
     SeenArea sum;
     LightToward light{.whole = Intensity(), .left = {}};
+    const bool visible_only = !plan.visible_only.empty() && plan.visible_only[place];
     for (const Eye& eye : eyes_[place]) {
-        const SeenArea seen =
-            seen_toward(eye.view, toward,
-                        plan.certify[place][at] && eye.certificate ? &*eye.certificate : nullptr);
+        const Certificate* certificate =
+            plan.certify[place][at] && eye.certificate ? &*eye.certificate : nullptr;
+        const SeenArea seen = visible_only && certificate == nullptr
+                                  ? visible_toward(eye.view, toward)
+                                  : seen_toward(eye.view, toward, certificate);
         if (look.light)
             add_light(light, *eye.shining, look.toward[at], seen);
         sum += seen;
@@ -281,6 +285,14 @@ SeenArea Eyes::seen(std::size_t look, const Bearing& bearing, const LampFrame& f
     SeenArea sum;
     for (const Eye& eye : eyes_[look])
         sum += seen_toward(eye.view, direction_of(bearing, frame));
+    return sum;
+}
+
+SeenArea Eyes::visible(std::size_t look, const Bearing& bearing, const LampFrame& frame) const
+{
+    SeenArea sum;
+    for (const Eye& eye : eyes_[look])
+        sum += visible_toward(eye.view, direction_of(bearing, frame));
     return sum;
 }
 

@@ -24,6 +24,8 @@ public:
 
     /// The areas of a look in one more direction; sampled. Pure.
     SeenArea seen(std::size_t look, const Bearing& bearing, const LampFrame& frame) const;
+    /// The same of what is visible alone (see visible_toward); quicker. Pure.
+    SeenArea visible(std::size_t look, const Bearing& bearing, const LampFrame& frame) const;
     /// How far they may be off because meshes are not surfaces.
     Area mesh_error(std::size_t look, const SeenArea& seen) const;
 

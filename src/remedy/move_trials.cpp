@@ -60,16 +60,13 @@ QuickAnswer MoveTrials::look(const LampMove& move, const QuickLook& how)
     return quick_check(scan_, checks_, how, workers_);
 }
 
-std::vector<Outcome> MoveTrials::checked(const LampMove& move)
+std::vector<Outcome> MoveTrials::checked(const LampMove& move, OfFailures asked)
 {
     ++tried_;
     if (!exact_)
         exact_ = std::make_unique<Session>(study_);
     lamp_.place(*exact_, move);
-    std::vector<Outcome> outcomes;
-    for (const CheckFindings& check : exact_->check(checks_, study_.sampling.step, workers_).checks)
-        outcomes.push_back(check.outcome);
-    return outcomes;
+    return outcomes_of(*exact_, checks_, asked, workers_);
 }
 
 std::optional<double> MoveTrials::quick_share(const LampMove& whole, double most, double accuracy)

@@ -16,7 +16,7 @@ public:
     /// By rays on a coarse grid of directions. Throws Stopped, as all of these do.
     QuickAnswer quick(const LampMove& move);
     /// By a check at the study's own step, with the study's own rays.
-    std::vector<Outcome> checked(const LampMove& move);
+    std::vector<Outcome> checked(const LampMove& move, OfFailures asked);
 
     /// The least share of `whole`, up to `most`, that passes quickly, scanned from 0 outward; to
     /// four times `accuracy`.

@@ -205,11 +205,11 @@ private:
     void confirm()
     {
         for (int i = 0; answer_.least && i <= most_nudges; ++i) {
-            answer_.confirmed = mover_.checked(*answer_.least);
             const LampMove further = (1 + nudge) * *answer_.least;
-            if (all_met(answer_.confirmed) || !within_limits(further))
-                return;
-            if (i == most_nudges)
+            const bool last = i == most_nudges || !within_limits(further);
+            answer_.confirmed = mover_.checked(*answer_.least, last ? OfFailures::every_outcome
+                                                                    : OfFailures::that_they_fail);
+            if (last || all_met(answer_.confirmed))
                 return;
             answer_.least = further;
             answer_.farthest = mover_.lamp().farthest(further);

@@ -1,5 +1,6 @@
 #include "remedy/quick_check.h"
 
+#include "judgement/between_directions.h"
 #include "judgement/place_verdict.h"
 #include "judgement/plan.h"
 #include "judgement/rank.h"
@@ -61,6 +62,14 @@ CheckFindings judged(const AskedCheck& asked, const Session& session, const Plan
     return check;
 }
 
+std::vector<Outcome> outcomes(const Session& session, const Plan& plan)
+{
+    std::vector<Outcome> outcomes;
+    for (const AskedCheck& asked : plan.checks)
+        outcomes.push_back(judged(asked, session, plan).outcome);
+    return outcomes;
+}
+
 } // namespace
 
 QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
@@ -70,6 +79,7 @@ QuickAnswer quick_check(const Session& session, std::span<const std::size_t> che
     Plan plan = plan_of(session.study(), session.scene(), checks, how.step);
     for (std::vector<bool>& certify : plan.certify)
         certify.assign(certify.size(), false);
+    ask_what_outcomes_need(plan);
     const Eyes eyes(session.study(), session.scene(), plan, silent);
     eyes.see(plan, silent);
     for (LampLook& look : plan.looks)
@@ -82,6 +92,24 @@ QuickAnswer quick_check(const Session& session, std::span<const std::size_t> che
         worst = i == 0 ? rank : std::min(worst, rank);
     }
     return {worst.first, worst.second};
+}
+
+std::vector<Outcome> outcomes_of(const Session& session, std::span<const std::size_t> checks,
+                                 OfFailures asked, const Workers& workers)
+{
+    const Sampling& sampling = session.study().sampling;
+    Plan plan = plan_of(session.study(), session.scene(), checks, sampling.step);
+    ask_what_outcomes_need(plan);
+    const Eyes eyes(session.study(), session.scene(), plan, workers);
+    eyes.see(plan, workers);
+    eyes.settle(plan, workers);
+    // What lies between the directions makes no row better.
+    const std::vector<Outcome> on_grid = outcomes(session, plan);
+    if (asked == OfFailures::that_they_fail &&
+        std::any_of(on_grid.begin(), on_grid.end(), [](Outcome o) { return o != Outcome::met; }))
+        return on_grid;
+    BetweenDirections(eyes, sampling, workers).refine(plan);
+    return outcomes(session, plan);
 }
 
 } // namespace glim

@@ -23,4 +23,15 @@ struct QuickLook {
 QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
                         const QuickLook& how, const Workers& workers);
 
+/// How much is to be known where some check is not met.
+enum class OfFailures {
+    that_they_fail, ///< a check that is met on the grid of directions may fail between them
+    every_outcome,
+};
+
+/// The outcomes that checks at the study's own step have, without anything that explains them.
+/// Throws Stopped.
+std::vector<Outcome> outcomes_of(const Session& session, std::span<const std::size_t> checks,
+                                 OfFailures asked, const Workers& workers);
+
 } // namespace glim

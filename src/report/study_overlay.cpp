@@ -27,6 +27,14 @@ std::string table_text(const OverlayTable& table)
     return text;
 }
 
+/// "+z": vehicles have their axes along those of their meshes.
+std::string axis_word(const Direction& d)
+{
+    Eigen::Index axis = 0;
+    d.vector().cwiseAbs().maxCoeff(&axis);
+    return std::string(d.vector()[axis] < 0 ? "-" : "+") + "xyz"[axis];
+}
+
 } // namespace
 
 std::string overlay_text(const StudyOverlay& overlay, const std::filesystem::path& folder)
@@ -40,6 +48,17 @@ std::string overlay_text(const StudyOverlay& overlay, const std::filesystem::pat
     for (const OverlayTable& table : overlay.tables)
         text += table_text(table);
     return text;
+}
+
+OverlayTable vehicle_mesh(const std::string& name, const std::string& file, const Vehicle& vehicle)
+{
+    return {"mesh",
+            true,
+            {{"name", toml_text(name)},
+             {"file", toml_text(file)},
+             {"unit", toml_text("mm")},
+             {"up", toml_text(axis_word(vehicle.up))},
+             {"forward", toml_text(axis_word(vehicle.forward))}}};
 }
 
 OverlayTable reshaped_surface(const Surface& drawn, const std::string& file)

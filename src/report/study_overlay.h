@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/surface.h"
+#include "model/vehicle.h"
 
 #include <filesystem>
 #include <string>
@@ -30,6 +31,9 @@ struct StudyOverlay {
 /// The overlay as TOML text, to stand in `folder`, from where its base is named. Keys that a
 /// remedy's own sections give the base are not repeated: the base still has them.
 std::string overlay_text(const StudyOverlay& overlay, const std::filesystem::path& folder);
+
+/// [[mesh]]: `file` in mm, with the axes of the vehicle.
+OverlayTable vehicle_mesh(const std::string& name, const std::string& file, const Vehicle& vehicle);
 
 /// [[surface]] with another shape: the facets of `file` stand in the place of those it takes, and
 /// lie as near to the surface that they stand for as those did. (Estimated anew, the bends of a

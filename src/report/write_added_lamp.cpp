@@ -16,14 +16,6 @@ namespace glim {
 
 namespace {
 
-/// "+z": vehicles have their axes along those of their meshes.
-std::string axis_word(const Direction& d)
-{
-    Eigen::Index axis = 0;
-    d.vector().cwiseAbs().maxCoeff(&axis);
-    return std::string(d.vector()[axis] < 0 ? "-" : "+") + "xyz"[axis];
-}
-
 /// What is added to the study, under names that nothing has yet.
 struct Added {
     std::string lamp, surface, mesh, file;
@@ -36,17 +28,6 @@ Added added_names(const Study& study, const Lamp& lamp, const std::string& file)
     while (std::any_of(study.meshes.begin(), study.meshes.end(), taken))
         mesh += " mesh";
     return {lamp.name, free_surface_name(study, lamp.name + " lens"), mesh, file};
-}
-
-OverlayTable mesh_table(const Added& added, const Vehicle& vehicle)
-{
-    return {"mesh",
-            true,
-            {{"name", toml_text(added.mesh)},
-             {"file", toml_text(added.file)},
-             {"unit", toml_text("mm")},
-             {"up", toml_text(axis_word(vehicle.up))},
-             {"forward", toml_text(axis_word(vehicle.forward))}}};
 }
 
 OverlayTable surface_table(const Added& added, const Study& study, const Lamp& lamp,
@@ -96,7 +77,7 @@ StudyOverlay overlay_of(const AddedLampAnswer& answer, const AddedPlace& place, 
                     study.surfaces[place.lens.carrier].name;
     overlay.about = {"A lamp added at " + place_words(place.seat.centre) +
                      ": its lens is cut from the surface that carries it."};
-    overlay.tables = {mesh_table(added, study.vehicle),
+    overlay.tables = {vehicle_mesh(added.mesh, added.file, study.vehicle),
                       surface_table(added, study, answer.lamp, place.lens.carrier),
                       lamp_table(added, answer.lamp)};
     for (const std::size_t c : answer.checks)

@@ -43,14 +43,6 @@ bool is_turned(const LampMove& move)
     return move[MoveWay::turn] != 0 || move[MoveWay::tilt] != 0;
 }
 
-/// "+z": vehicles have their axes along those of their meshes.
-std::string axis_word(const Direction& d)
-{
-    Eigen::Index axis = 0;
-    d.vector().cwiseAbs().maxCoeff(&axis);
-    return std::string(d.vector()[axis] < 0 ? "-" : "+") + "xyz"[axis];
-}
-
 /// Writes one answer's study.
 class MovedStudy {
 public:
@@ -109,13 +101,7 @@ private:
         const std::string name = toml_text(moved_name(lens.name));
         const auto* mirror = std::find_if(mirror_words.begin(), mirror_words.end(),
                                           [&](const auto& w) { return w.rule == lens.mirror; });
-        overlay.tables.push_back({"mesh",
-                                  true,
-                                  {{"name", name},
-                                   {"file", toml_text(file)},
-                                   {"unit", toml_text("mm")},
-                                   {"up", toml_text(axis_word(study_.vehicle.up))},
-                                   {"forward", toml_text(axis_word(study_.vehicle.forward))}}});
+        overlay.tables.push_back(vehicle_mesh(moved_name(lens.name), file, study_.vehicle));
         overlay.tables.push_back({"surface",
                                   true,
                                   {{"name", name},

@@ -2,6 +2,7 @@
 
 #include "machine/stop.h"
 #include "visibility/hidden_bounds.h"
+#include "visibility/visible_toward.h"
 
 #include <algorithm>
 #include <cmath>
@@ -120,6 +121,23 @@ SeenArea seen_toward(const LampView& view, const Direction& toward, const Certif
     SeenArea seen = areas_toward(view, toward, certificate);
     if (view.brightness.empty())
         set_uniform(seen);
+    return seen;
+}
+
+SeenArea visible_toward(const LampView& view, const Direction& toward)
+{
+    const LitLook look(view, toward);
+    SeenArea seen = nothing_in_the_way(view, look);
+    if (look.bare_mm2() == 0)
+        return seen;
+    seen.certified = false;
+    const LitLook::Hidden hidden = look.hidden_by(view.all);
+    if (!any(hidden))
+        return seen;
+    const LitLook::Rim rim = look.rim(view.all, hidden);
+    set_visible(seen, look.shares(hidden, rim), view.lattice.pitch());
+    const LitLook::Hidden not_asked(hidden.size());
+    seen.rim = millimetres(hidden_by_others(look, {hidden, not_asked, not_asked, rim}, {}).rim_mm);
     return seen;
 }
 

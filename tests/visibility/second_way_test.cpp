@@ -5,6 +5,7 @@
 #include "shapes/small_study.h"
 #include "units/trig.h"
 #include "visibility/touch.h"
+#include "visibility/visible_toward.h"
 
 #include <catch2/catch.hpp>
 
@@ -52,6 +53,26 @@ TEST_CASE("an independent box tree in double answers the same rays alike", "[vis
     CHECK(hidden > 500);
     // Rays that pass an edge within a float's grain (1e-5 mm) may be called either way.
     CHECK(different <= 1);
+}
+
+TEST_CASE("what is visible alone is the same to the last bit as with what hides it", "[visibility]")
+{
+    const Watched lamp(lamp_behind(wrapped_lens(), clutter(3, 40)));
+    bool any_hidden = false;
+    for (const auto& [h, v] : some_directions) {
+        const Direction toward = direction_of({degrees(h), degrees(v)}, LampFrame{});
+        const SeenArea whole = seen_toward(lamp.view(), toward);
+        const SeenArea alone = visible_toward(lamp.view(), toward);
+        CHECK(alone.lens == whole.lens);
+        CHECK(alone.visible == whole.visible);
+        CHECK(alone.low == whole.low);
+        CHECK(alone.high == whole.high);
+        CHECK(alone.expected_error == whole.expected_error);
+        CHECK(alone.rim == whole.rim);
+        CHECK(alone.outline == whole.outline);
+        any_hidden = any_hidden || whole.rim > Length();
+    }
+    CHECK(any_hidden);
 }
 
 TEST_CASE("sampled bounds and estimate agree with the exact area before clutter", "[visibility]")
