@@ -104,7 +104,7 @@ std::vector<Outcome> outcomes_of(const Session& session, std::span<const std::si
     eyes.see(plan, workers);
     eyes.settle(plan, workers);
     // What lies between the directions makes no row better.
-    const std::vector<Outcome> on_grid = outcomes(session, plan);
+    std::vector<Outcome> on_grid = outcomes(session, plan);
     if (asked == OfFailures::that_they_fail &&
         std::any_of(on_grid.begin(), on_grid.end(), [](Outcome o) { return o != Outcome::met; }))
         return on_grid;
