@@ -6,6 +6,7 @@
 #include "input/rest_surfaces.h"
 #include "input/study_added_lamp.h"
 #include "input/study_checks.h"
+#include "input/study_keep_clear.h"
 #include "input/study_moved_lamp.h"
 #include "input/study_options.h"
 #include "input/study_overlay.h"
@@ -224,6 +225,7 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     keep_tables(study);
     study.sampling = read_sampling(top);
     study.relief = read_relief(top, study.checks);
+    study.keep_clear = read_keep_clear(top, study);
     finish_section(top, "");
 
     complaints.sort_by_place();

@@ -3,6 +3,7 @@
 #include "geometry/mesh_health.h"
 #include "model/add_lamp_task.h"
 #include "model/complaint.h"
+#include "model/keep_clear_wish.h"
 #include "model/lamp_light.h"
 #include "model/move_lamp_task.h"
 #include "model/option.h"
@@ -78,6 +79,7 @@ struct Study {
     std::optional<AddLampTask> add_lamp;   ///< where the study asks for it
     std::optional<MoveLampTask> move_lamp; ///< likewise
     ReliefWish relief = {};
+    KeepClearWish keep_clear = {};
     std::vector<Option> options;    ///< to compare
     std::optional<Programme> costs; ///< of which the options' costs are a part
     std::vector<Warning> warnings;

@@ -22,6 +22,9 @@ constexpr std::array keys = {
     StudyKey{"", "add_lamp", "", "none", "where a further lamp may go: for `add-lamp`"},
     StudyKey{"", "move_lamp", "", "none", "how far a lamp may be moved: for `move-lamp`"},
     StudyKey{"", "relief", "", "as below", "what a relief of reshapeable surfaces has to keep to"},
+    StudyKey{"", "keep_clear", "", "as below",
+             "how far, how exactly and for which part of the lamp "
+             "space is kept clear: for `keep-clear`"},
     StudyKey{"", "option", "", "none", "the variants to compare, one table each: for `compare`"},
     StudyKey{"", "costs", "", "none", "what is known of the programme that pays: for `compare`"},
 
@@ -261,6 +264,28 @@ constexpr std::array keys = {
              "the corner of the box with the least coordinates, [x, y, z] of the vehicle"},
     StudyKey{"relief.untouched", "most", "mm", "required",
              "the corner with the greatest coordinates"},
+
+    StudyKey{"keep_clear", "checks", "", "all", "the names of the checks whose space is wanted"},
+    StudyKey{"keep_clear", "box", "", "around all that could stand in the way",
+             "the space ends at the sides of this box"},
+    StudyKey{"keep_clear", "plane", "", "none",
+             "the space ends at this upright plane, in place of a box"},
+    StudyKey{"keep_clear", "chord_error", "mm", "0.5",
+             "how far the mesh may lie outside the space that it stands for; it never lies inside"},
+    StudyKey{
+        "keep_clear", "favour", "", "\"least-volume\"",
+        "where a part of the lamp is enough, which part is kept in view: \"upper\", \"lower\", "
+        "\"inner\", \"outer\", or \"least-volume\" for the one that needs the smallest space"},
+    StudyKey{"keep_clear", "part_step", "deg", "5",
+             "every how many degrees of the field that part is chosen anew"},
+    StudyKey{"keep_clear.box", "least", "mm", "required",
+             "the corner of the box with the least coordinates, [x, y, z] of the vehicle"},
+    StudyKey{"keep_clear.box", "most", "mm", "required",
+             "the corner with the greatest coordinates"},
+    StudyKey{"keep_clear.plane", "point", "mm", "required",
+             "a point of the plane, [x, y, z] of the vehicle"},
+    StudyKey{"keep_clear.plane", "normal", "", "required",
+             "the level direction in which the space leaves through it"},
 
     StudyKey{"option", "name", "", "required", "how results call this variant"},
     StudyKey{"option", "remove", "", "false", "true to take away the base's entry of this name"},
