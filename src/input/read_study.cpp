@@ -12,6 +12,7 @@
 #include "input/study_overlay.h"
 #include "input/study_relief.h"
 #include "input/study_section.h"
+#include "input/study_tolerances.h"
 #include "input/study_vehicle.h"
 #include "input/take_facets.h"
 #include "input/text_file.h"
@@ -220,6 +221,8 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     read_checks(top, vehicle, lamp_names, study);
     study.add_lamp = read_add_lamp(top, study);
     study.move_lamp = read_move_lamp(top, study);
+    study.variation.tolerances = read_tolerances(top, study);
+    study.variation.task = read_tolerance_task(top, study, study.variation.tolerances);
     study.options = read_options(top);
     study.costs = read_costs(top);
     keep_tables(study);

@@ -49,6 +49,14 @@ std::optional<LampId> read_lamp_named(TableReader& table, std::string_view key, 
     return LampId{static_cast<std::uint32_t>(found.front())};
 }
 
+std::vector<LampId> read_lamps_named(TableReader& table, std::string_view key, const Study& study)
+{
+    std::vector<LampId> lamps;
+    for (const std::size_t place : places(table, key, "lamp", names_of(study.lamps)))
+        lamps.push_back(LampId{static_cast<std::uint32_t>(place)});
+    return lamps;
+}
+
 std::vector<SurfaceId> read_surfaces_named(TableReader& table, std::string_view key,
                                            const Study& study)
 {

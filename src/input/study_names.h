@@ -11,6 +11,7 @@ namespace glim {
 // is a complaint and gives nothing.
 
 std::optional<LampId> read_lamp_named(TableReader& table, std::string_view key, const Study& study);
+std::vector<LampId> read_lamps_named(TableReader& table, std::string_view key, const Study& study);
 std::vector<SurfaceId> read_surfaces_named(TableReader& table, std::string_view key,
                                            const Study& study);
 /// Places in Study::checks.

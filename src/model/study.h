@@ -9,6 +9,7 @@
 #include "model/option.h"
 #include "model/relief_wish.h"
 #include "model/rule.h"
+#include "model/variation.h"
 #include "model/vehicle.h"
 
 namespace glim {
@@ -82,6 +83,7 @@ struct Study {
     KeepClearWish keep_clear = {};
     std::vector<Option> options;    ///< to compare
     std::optional<Programme> costs; ///< of which the options' costs are a part
+    Variation variation = {};       ///< tolerances and states
     std::vector<Warning> warnings;
     /// Everything that was read for it, itself first; each once.
     std::vector<SourceFile> files;

@@ -25,6 +25,10 @@ constexpr std::array keys = {
     StudyKey{"", "keep_clear", "", "as below",
              "how far, how exactly and for which part of the lamp "
              "space is kept clear: for `keep-clear`"},
+    StudyKey{"", "module", "", "none", "what is fitted as one, one table each"},
+    StudyKey{"", "tolerance", "", "none",
+             "how far bodies may be off as built, one table each: for `tolerances`"},
+    StudyKey{"", "tolerances", "", "as below", "what `tolerances` is to find out"},
     StudyKey{"", "option", "", "none", "the variants to compare, one table each: for `compare`"},
     StudyKey{"", "costs", "", "none", "what is known of the programme that pays: for `compare`"},
 
@@ -286,6 +290,49 @@ constexpr std::array keys = {
              "a point of the plane, [x, y, z] of the vehicle"},
     StudyKey{"keep_clear.plane", "normal", "", "required",
              "the level direction in which the space leaves through it"},
+    StudyKey{"module", "name", "", "required", "how tolerances and modules call it"},
+    StudyKey{"module", "remove", "", "false", "true to take away the base's entry of this name"},
+    StudyKey{"module", "surfaces", "", "none", "surfaces that are fitted with it"},
+    StudyKey{"module", "lamps", "", "none", "lamps that are, each with all that `moves_with` it"},
+    StudyKey{"module", "modules", "", "none", "modules that are, with all that is in them"},
+
+    StudyKey{"tolerance", "name", "", "required", "how results call this tolerance"},
+    StudyKey{"tolerance", "remove", "", "false", "true to take away the base's entry of this name"},
+    StudyKey{"tolerance", "surfaces", "", "this, `lamps` or `module`",
+             "surfaces that stray together"},
+    StudyKey{"tolerance", "lamps", "", "this, `surfaces` or `module`",
+             "lamps that do, each with all that `moves_with` it"},
+    StudyKey{"tolerance", "module", "", "this, or surfaces and lamps", "the module that strays"},
+    StudyKey{"tolerance", "origin", "", "required",
+             "who answers for it: \"part\" (whoever makes it) or \"installation\" (whoever fits "
+             "it)"},
+    StudyKey{"tolerance", "distribution", "", "required",
+             "what a figure t means: \"normal\" (t is one standard deviation), \"uniform\" or "
+             "\"triangular\" (within t to either side), \"limits\" (normal, with t at so many "
+             "`sigmas`)"},
+    StudyKey{"tolerance", "sigmas", "", "required for limits",
+             "at how many standard deviations the limits stand"},
+    StudyKey{"tolerance", "forward", "mm", "0", "along the vehicle, to either side"},
+    StudyKey{"tolerance", "outboard", "mm", "0", "across the vehicle"},
+    StudyKey{"tolerance", "up", "mm", "0", "up and down"},
+    StudyKey{"tolerance", "turn", "deg", "0", "about the vertical through `about`"},
+    StudyKey{"tolerance", "tilt", "deg", "0", "about the line across the vehicle through `about`"},
+    StudyKey{"tolerance", "roll", "deg", "0", "about the line along the vehicle through `about`"},
+    StudyKey{"tolerance", "profile", "mm", "0",
+             "every point of a surface along its normal; of surfaces only"},
+    StudyKey{"tolerance", "about", "mm", "required where it turns",
+             "the point about which it turns, [x, y, z] of the vehicle"},
+
+    StudyKey{"tolerances", "checks", "", "all", "the checks that builds are to meet"},
+    StudyKey{"tolerances", "builds", "", "4096", "how many builds the shares are counted from"},
+    StudyKey{"tolerances", "directions", "", "21",
+             "how many deciding directions each lamp is looked at from; 0: the whole field"},
+    StudyKey{"tolerances", "step", "deg", "5",
+             "between the directions of the field that they are chosen from"},
+    StudyKey{"tolerances", "seed", "", "1", "another number gives other builds"},
+    StudyKey{"tolerances", "contributor", "", "none",
+             "the tolerance of which is asked how large it may be"},
+    StudyKey{"tolerances", "share", "", "0.997", "of the builds that are then to meet every check"},
 
     StudyKey{"option", "name", "", "required", "how results call this variant"},
     StudyKey{"option", "remove", "", "false", "true to take away the base's entry of this name"},
@@ -313,7 +360,8 @@ constexpr std::array keys = {
 /// Stands for [ground.curb] and [ground.design] too: the three hold the same keys.
 constexpr std::string_view any_ground = "ground.unladen";
 
-constexpr std::array repeated_sections = {"mesh", "surface", "lamp", "check", "option"};
+constexpr std::array repeated_sections = {"mesh",   "surface",   "lamp",  "check",
+                                          "module", "tolerance", "option"};
 
 } // namespace
 

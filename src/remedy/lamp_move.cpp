@@ -1,6 +1,7 @@
 #include "remedy/lamp_move.h"
 
 #include "judgement/lamp_frame.h"
+#include "model/lamp_unit.h"
 #include "model/usual_axis.h"
 
 #include <Eigen/Geometry>
@@ -15,29 +16,6 @@ template <class Id>
 bool has(const std::vector<Id>& list, Id id)
 {
     return std::find(list.begin(), list.end(), id) != list.end();
-}
-
-std::vector<SurfaceId> surfaces_of(const Study& study, LampId lamp)
-{
-    std::vector<SurfaceId> surfaces;
-    const auto add = [&](SurfaceId s) {
-        if (!has(surfaces, s))
-            surfaces.push_back(s);
-    };
-    for (const SurfaceId s : study.lamps[lamp].emits) {
-        add(s);
-        if (study.surfaces[s].lit_part_of)
-            add(*study.surfaces[s].lit_part_of);
-    }
-    for (const SurfaceId s : study.surfaces.ids())
-        if (study.surfaces[s].moves_with == lamp)
-            add(s);
-    // What is lit of a lens that moves, moves.
-    for (const SurfaceId s : study.surfaces.ids())
-        if (const auto whole = study.surfaces[s].lit_part_of; whole && has(surfaces, *whole))
-            add(s);
-    std::sort(surfaces.begin(), surfaces.end());
-    return surfaces;
 }
 
 /// Its axes over level ground: those that H and V of its checks are counted from.
@@ -67,7 +45,7 @@ LampMove operator+(const LampMove& a, const LampMove& b)
 }
 
 MovableLamp::MovableLamp(const Study& study, LampId lamp)
-    : lamp_(lamp), surfaces_(surfaces_of(study, lamp)), middle_(Point::Zero()),
+    : lamp_(lamp), surfaces_(unit_of(study, lamp)), middle_(Point::Zero()),
       forward_(study.vehicle.forward.vector()),
       outboard_(study.vehicle.outboard(study.lamps[lamp].side).vector()),
       up_(study.vehicle.up.vector()), turn_axis_(Direction::z()), tilt_axis_(Direction::y())

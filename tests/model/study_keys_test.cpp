@@ -48,6 +48,6 @@ TEST_CASE("sections are written as studies write them", "[model]")
     CHECK(study_section_words("vehicle") == "[vehicle]");
     CHECK(study_section_words("lamp") == "[[lamp]]");
     CHECK(study_section_words("surface.select.box") == "`box` of `select` of [[surface]]");
-    CHECK(study_sections_with("step") == std::vector<std::string>{"[sampling]"});
+    CHECK(study_sections_with("step") == std::vector<std::string>{"[sampling]", "[tolerances]"});
     CHECK(study_sections_with("stpe").empty());
 }
