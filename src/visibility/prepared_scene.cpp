@@ -132,9 +132,15 @@ Placement PreparedScene::placement_of(const Standing& standing) const
     return standing.twin ? study_.vehicle.across_median() * drawn : drawn;
 }
 
+Placement PreparedScene::in_scene(const Standing& standing, const Placement& placement) const
+{
+    const Placement where = standing.twin ? study_.vehicle.across_median() * placement : placement;
+    return Placement::shift(-origin_) * where * Placement::shift(origin_);
+}
+
 Placement PreparedScene::scene_placement_of(const Standing& standing) const
 {
-    return Placement::shift(-origin_) * placement_of(standing) * Placement::shift(origin_);
+    return in_scene(standing, bodies_[standing.surface].placement);
 }
 
 Caster PreparedScene::caster_of(const std::vector<Standing>& standings) const
@@ -146,10 +152,10 @@ Caster PreparedScene::caster_of(const std::vector<Standing>& standings) const
     return Caster(std::move(parts));
 }
 
-PreparedScene::LitSurface PreparedScene::lit_parts_of(const LampStanding& lamp) const
+PreparedScene::LitSurface PreparedScene::lit_parts_of(const LampStanding& lamp,
+                                                      std::span<const SurfaceId> emits) const
 {
     LitSurface lit;
-    const std::vector<SurfaceId>& emits = study_.lamps[lamp.lamp].emits;
     for (std::uint32_t i = 0; i < emits.size(); ++i) {
         append(lit.mesh, placed(mesh_of(emits[i]), placement_of({emits[i], lamp.twin})));
         lit.of.resize(lit.mesh.facets.size(), i);
@@ -163,7 +169,13 @@ PreparedScene::LitSurface PreparedScene::lit_parts_of(const LampStanding& lamp) 
 
 TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp) const
 {
-    return lit_parts_of(lamp).mesh;
+    return lit_surface_of(lamp, study_.lamps[lamp.lamp].emits);
+}
+
+TriangleMesh PreparedScene::lit_surface_of(const LampStanding& lamp,
+                                           std::span<const SurfaceId> of) const
+{
+    return lit_parts_of(lamp, of).mesh;
 }
 
 std::vector<PlacedMesh> PreparedScene::meshes_of(const std::vector<Standing>& standings) const
@@ -183,7 +195,7 @@ Direction PreparedScene::axis_of(const LampStanding& lamp) const
 
 LampView PreparedScene::view_of(const LampStanding& lamp, const Sampling& sampling) const
 {
-    const LitSurface parts = lit_parts_of(lamp);
+    const LitSurface parts = lit_parts_of(lamp, study_.lamps[lamp.lamp].emits);
     const TriangleMesh lit = placed(parts.mesh, Placement::shift(-origin_));
     const std::vector<Standing> all = obstacles_of(lamp);
     std::vector<Standing> approved;

@@ -43,6 +43,14 @@ public:
 
     /// The scene frame's zero, vehicle frame.
     const Point& origin() const { return origin_; }
+    /// A surface for rays, made ready once; scene frame, where it was drawn.
+    const std::shared_ptr<const PreparedPart>& part_of(SurfaceId surface) const
+    {
+        return bodies_[surface].part;
+    }
+    /// Scene frame from where the surface was drawn (of a twin: from where the drawn one was), if
+    /// the drawn one stands at `placement`; vehicle frame.
+    Placement in_scene(const Standing& standing, const Placement& placement) const;
     /// These surfaces for rays, in this order; scene frame.
     Caster caster_of(const std::vector<Standing>& standings) const;
     /// Their meshes and where they stand, in this order; they live as long as the scene stays
@@ -60,6 +68,8 @@ public:
     ExactView exact_view_of(const LampStanding& lamp, Length touch) const;
     /// The lit surface in the vehicle frame; facets that a file repeats are there once.
     TriangleMesh lit_surface_of(const LampStanding& lamp) const;
+    /// The same of some of the surfaces that the lamp emits with.
+    TriangleMesh lit_surface_of(const LampStanding& lamp, std::span<const SurfaceId> of) const;
     /// The corners of a facet where it stands, vehicle frame.
     std::array<Point, 3> facet_of(const Standing& standing, std::uint32_t facet) const;
 
@@ -80,7 +90,7 @@ private:
         TriangleMesh mesh;
         std::vector<std::uint32_t> of;
     };
-    LitSurface lit_parts_of(const LampStanding& lamp) const;
+    LitSurface lit_parts_of(const LampStanding& lamp, std::span<const SurfaceId> emits) const;
     Direction axis_of(const LampStanding& lamp) const; ///< declared; forward where it is not
     bool blocks(SurfaceId surface, LampId lamp) const;
     std::vector<PlacedMesh> placed_obstacles_of(const LampStanding& lamp) const;

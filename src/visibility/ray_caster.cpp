@@ -72,13 +72,18 @@ Geometry triangles(const TriangleMesh& mesh, const Vector& into_scene)
     return geometry;
 }
 
+void place(RTCGeometry geometry, RTCScene of, const Placement& placement)
+{
+    rtcSetGeometryInstancedScene(geometry, of);
+    const Eigen::Matrix<float, 3, 4> move = placement.matrix().matrix().topRows<3>().cast<float>();
+    rtcSetGeometryTransform(geometry, 0, RTC_FORMAT_FLOAT3X4_COLUMN_MAJOR, move.data());
+    rtcCommitGeometry(geometry);
+}
+
 Geometry instance(RTCScene of, const Placement& placement)
 {
     Geometry geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE));
-    rtcSetGeometryInstancedScene(geometry.get(), of);
-    const Eigen::Matrix<float, 3, 4> move = placement.matrix().matrix().topRows<3>().cast<float>();
-    rtcSetGeometryTransform(geometry.get(), 0, RTC_FORMAT_FLOAT3X4_COLUMN_MAJOR, move.data());
-    rtcCommitGeometry(geometry.get());
+    place(geometry.get(), of, placement);
     return geometry;
 }
 
@@ -267,6 +272,15 @@ Caster::Caster(std::vector<PlacedPart> parts) : Caster()
         rtcAttachGeometryByID(scene_->handle.get(), placed.get(),
                               static_cast<unsigned>(scene_->part_count++));
     }
+    scene_->parts = std::move(parts);
+    scene_->commit();
+}
+
+void Caster::place(std::vector<PlacedPart> parts)
+{
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        glim::place(rtcGetGeometry(scene_->handle.get(), static_cast<unsigned>(i)),
+                    parts[i].part->scene_->handle.get(), parts[i].placement);
     scene_->parts = std::move(parts);
     scene_->commit();
 }
