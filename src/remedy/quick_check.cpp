@@ -1,12 +1,9 @@
 #include "remedy/quick_check.h"
 
 #include "judgement/between_directions.h"
-#include "judgement/place_verdict.h"
-#include "judgement/plan.h"
+#include "judgement/judge_plan.h"
 #include "judgement/rank.h"
-#include "judgement/rule_tree.h"
 #include "judgement/see.h"
-#include "judgement/verdict.h"
 
 #include <algorithm>
 
@@ -14,59 +11,11 @@ namespace glim {
 
 namespace {
 
-/// As sampled, without the bounds that only contours could narrow.
-void take_as_sampled(LampLook& look)
-{
-    for (SeenArea& seen : look.seen) {
-        const Area hidden = (seen.hidden_low + seen.hidden_high) / 2;
-        seen.low = seen.high = seen.visible;
-        seen.hidden_low = seen.hidden_high = hidden;
-    }
-}
-
-LampVerdict verdict_of_one(const RuleRow& row, const Asked& asked, const Session& session,
-                           const Plan& plan)
-{
-    const LampLook& look = plan.looks[asked.look];
-    const Study& study = session.study();
-    if (looks_in_directions(row, asked))
-        return verdict_of(row, asked, look, study.sampling);
-    if (!asks_directions(row.criterion))
-        return place_verdict(row, asked, look, study, session.scene());
-    LampVerdict verdict = begun_verdict(asked);
-    if (!asked.not_applicable && asked.without_light)
-        verdict.outcome = Outcome::no_photometric_data;
-    return verdict;
-}
-
-CheckFindings judged(const AskedCheck& asked, const Session& session, const Plan& plan)
-{
-    CheckFindings check;
-    check.name = asked.check->name;
-    check.rule = asked.check->rule;
-    check.options = asked.check->options;
-    for (const AskedRow& row : asked.rows) {
-        RowFindings findings{.row = *row.row, .lamps = {}, .together = {}};
-        findings.proof_from = row.proof_from ? row.proof_from->name : "";
-        for (const Asked& lamp : row.lamps)
-            findings.lamps.push_back(verdict_of_one(*row.row, lamp, session, plan));
-        for (const Asked& side : row.together) {
-            LampVerdict verdict = verdict_of_one(*row.row, side, session, plan);
-            if (!findings.together || rank_of(verdict) < rank_of(*findings.together))
-                findings.together = std::move(verdict);
-        }
-        check.rows.push_back(std::move(findings));
-    }
-    answer_from_rows(check, {*asked.table, session.study().vehicle, asked.lamps.consulted},
-                     plan.looks);
-    return check;
-}
-
 std::vector<Outcome> outcomes(const Session& session, const Plan& plan)
 {
     std::vector<Outcome> outcomes;
     for (const AskedCheck& asked : plan.checks)
-        outcomes.push_back(judged(asked, session, plan).outcome);
+        outcomes.push_back(judged(asked, session.study(), session.scene(), plan).outcome);
     return outcomes;
 }
 
@@ -88,7 +37,7 @@ QuickAnswer quick_check(const Session& session, std::span<const std::size_t> che
         eyes.settle(plan, silent);
     Rank worst{Outcome::not_applicable, 0};
     for (std::size_t i = 0; i < plan.checks.size(); ++i) {
-        const Rank rank = rank_of(judged(plan.checks[i], session, plan));
+        const Rank rank = rank_of(judged(plan.checks[i], session.study(), session.scene(), plan));
         worst = i == 0 ? rank : std::min(worst, rank);
     }
     return {worst.first, worst.second};

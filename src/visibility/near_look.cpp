@@ -14,8 +14,8 @@ namespace glim {
 namespace {
 
 /// Rims are found to about this along an edge: what it shifts an area by averages out over edges.
-constexpr double rim_grain_mm = 0.2;
-constexpr int least_rounds = 2, most_rounds = 6;
+constexpr double rim_grain_mm = 0.1;
+constexpr int least_rounds = 3, most_rounds = 7;
 
 constexpr float none = -1;
 
@@ -144,6 +144,15 @@ int rounds_for(const LitLattice& lattice)
     const double edge = std::sqrt(2 * area / static_cast<double>(lattice.cells().size() + 1));
     const double halvings = std::log2(std::max(edge, rim_grain_mm) / rim_grain_mm);
     return std::clamp(static_cast<int>(std::ceil(halvings)), least_rounds, most_rounds);
+}
+
+/// Where along an edge the search for the rim begins. At the middle of all of them, a straight rim
+/// along a row of cells would be off by the same way at every edge; spread, it averages out.
+double first_split(std::size_t edge)
+{
+    constexpr double golden = 0.6180339887498949;
+    const double turns = golden * static_cast<double>(edge);
+    return 0.3 + 0.4 * (turns - std::floor(turns));
 }
 
 RayStart start_at(const Point& p, float skip)
@@ -282,7 +291,10 @@ void NearLook::find_rims(Work& work, const Direction& toward, const Caster& obst
         }
     }
     std::vector<RayStart> starts(searches.size());
-    const auto middle = [](const Search& s) { return (s.from + s.to) / 2; };
+    const auto middle = [](const Search& s) {
+        const bool whole = s.to - s.from == 1;
+        return whole ? first_split(s.edge) : (s.from + s.to) / 2;
+    };
     for (int round = 0; round < rounds_; ++round) {
         for (std::size_t i = 0; i < searches.size(); ++i) {
             const auto [a, b] = edges_[searches[i].edge].ends;

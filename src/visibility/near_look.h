@@ -21,9 +21,10 @@ struct Nearby {
 /// things so thin that the fine lattice misses them as drawn may be missed near them too.
 class NearLook {
 public:
+    /// Needed while it is made, not afterwards.
     struct Prepared {
         const LampView& fine;    ///< tells where rims run; as drawn
-        const LampView& coarse;  ///< with the lattice that is looked at; outlives the look
+        const LampView& coarse;  ///< with the lattice that is looked at
         const Caster& strangers; ///< what of `all` is not the lit face itself
     };
     NearLook(const Prepared& lamp, const Direction& toward, const Nearby& nearby);

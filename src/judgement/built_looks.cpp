@@ -1,0 +1,173 @@
+#include "judgement/built_looks.h"
+
+#include "judgement/judge_plan.h"
+#include "judgement/verdict.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+/// Differences of two sums of the same cells.
+constexpr Area summing_error = square_millimetres(1e-6);
+
+bool is_followed(const AskedRow& row, const Asked& asked)
+{
+    return !row.proof_from && looks_in_directions(*row.row, asked) &&
+           !asks_light(row.row->criterion);
+}
+
+bool is_of_area(const RuleRow& row) { return std::holds_alternative<LeastArea>(row.criterion); }
+
+} // namespace
+
+BuiltLooks::BuiltLooks(const BuildGround& ground, Plan plan, const Workers& workers)
+    : ground_(ground), plan_(std::move(plan))
+{
+    for (LampLook& look : plan_.looks) {
+        take_as_sampled(look);
+        std::fill(look.mesh_error.begin(), look.mesh_error.end(), Area());
+    }
+    follow();
+    for (std::size_t l = 0; l < plan_.looks.size(); ++l) {
+        const LampLook& look = plan_.looks[l];
+        std::vector<Direction> toward;
+        for (const Bearing& bearing : look.toward)
+            toward.push_back(direction_of(bearing, look.frame));
+        std::vector<NearEye> eyes;
+        if (!at_[l].empty())
+            for (const LampStanding& lamp : plan_.standings[l])
+                eyes.emplace_back(ground_, lamp, toward, !plan_.visible_only[l], workers);
+        eyes_.push_back(std::move(eyes));
+    }
+    correct();
+}
+
+const Asked& BuiltLooks::asked_of(const Followed& f) const
+{
+    const AskedRow& row = row_of(f);
+    return f.together ? row.together[f.lamp] : row.lamps[f.lamp];
+}
+
+void BuiltLooks::follow()
+{
+    at_.resize(plan_.looks.size());
+    for (std::size_t c = 0; c < plan_.checks.size(); ++c)
+        for (std::size_t r = 0; r < plan_.checks[c].rows.size(); ++r) {
+            const AskedRow& row = plan_.checks[c].rows[r];
+            for (const bool together : {false, true}) {
+                const std::vector<Asked>& asked = together ? row.together : row.lamps;
+                for (std::size_t i = 0; i < asked.size(); ++i)
+                    if (is_followed(row, asked[i]))
+                        followed_.push_back({c, r, i, together});
+            }
+        }
+    std::vector<std::vector<std::size_t>> at;
+    for (const Followed& f : followed_)
+        at.push_back(asked_of(f).at);
+    keep_only(at);
+}
+
+void BuiltLooks::keep_only(const std::vector<std::vector<std::size_t>>& at)
+{
+    for (std::vector<std::size_t>& all : at_)
+        all.clear();
+    for (std::size_t i = 0; i < followed_.size(); ++i) {
+        const Followed& f = followed_[i];
+        AskedRow& row = plan_.checks[f.check].rows[f.row];
+        Asked& asked = f.together ? row.together[f.lamp] : row.lamps[f.lamp];
+        asked.at = at[i];
+        asked.weights.assign(at[i].size(), SolidAngle());
+        std::vector<std::size_t>& all = at_[asked.look];
+        all.insert(all.end(), at[i].begin(), at[i].end());
+    }
+    for (std::vector<std::size_t>& all : at_) {
+        std::sort(all.begin(), all.end());
+        all.erase(std::unique(all.begin(), all.end()), all.end());
+    }
+}
+
+BuiltLooks::Bench BuiltLooks::bench() const
+{
+    Bench bench{{}, plan_.looks};
+    for (const std::vector<NearEye>& eyes : eyes_) {
+        std::vector<NearEye::Before> before;
+        for (const NearEye& eye : eyes)
+            before.push_back(eye.as_drawn());
+        bench.before.push_back(std::move(before));
+    }
+    return bench;
+}
+
+/// What the fine lattice sees as drawn, and the coarse one does not.
+void BuiltLooks::correct()
+{
+    for (const LampLook& look : plan_.looks)
+        corrections_.emplace_back(look.toward.size());
+    Bench drawn = bench();
+    see(drawn, ground_.moves.places(std::vector<double>(ground_.moves.factors().size())));
+    for (std::size_t l = 0; l < plan_.looks.size(); ++l)
+        for (const std::size_t at : at_[l])
+            if (plan_.visible_only[l])
+                corrections_[l][at] =
+                    plan_.looks[l].seen[at].visible - drawn.looks[l].seen[at].visible;
+}
+
+void BuiltLooks::see(Bench& bench, const BuildPlaces& places) const
+{
+    for (std::size_t l = 0; l < eyes_.size(); ++l) {
+        std::vector<NearEye::Before>& before = bench.before[l];
+        for (std::size_t e = 0; e < eyes_[l].size(); ++e)
+            eyes_[l][e].place(before[e], places);
+        for (const std::size_t at : at_[l]) {
+            Area visible = corrections_[l][at], approved;
+            for (std::size_t e = 0; e < eyes_[l].size(); ++e) {
+                visible += eyes_[l][e].visible(before[e], at);
+                if (!plan_.visible_only[l])
+                    approved += eyes_[l][e].approved(before[e], at);
+            }
+            SeenArea& seen = bench.looks[l].seen[at];
+            seen.visible = seen.low = seen.high = std::max(Area(), visible);
+            seen.approved = std::max(approved, seen.visible);
+            const Area hidden = seen.approved - seen.visible;
+            seen.hidden_low = seen.hidden_high = hidden > summing_error ? hidden : Area();
+        }
+    }
+}
+
+std::vector<BuildLook> BuiltLooks::look(Bench& bench, std::span<const double> deviations) const
+{
+    see(bench, ground_.moves.places(deviations));
+    std::vector<BuildLook> found;
+    found.reserve(followed_.size());
+    for (const Followed& f : followed_) {
+        const RuleRow& row = *row_of(f).row;
+        const Asked& asked = asked_of(f);
+        const LampVerdict verdict =
+            verdict_of(row, asked, bench.looks[asked.look], ground_.study.sampling);
+        found.push_back({is_of_area(row) ? verdict.least_visible : verdict.hidden,
+                         verdict.directions[verdict.worst].at, verdict.outcome});
+    }
+    return found;
+}
+
+std::vector<std::vector<Area>> BuiltLooks::standings(Bench& bench,
+                                                     std::span<const double> deviations) const
+{
+    see(bench, ground_.moves.places(deviations));
+    std::vector<std::vector<Area>> all;
+    for (const Followed& f : followed_) {
+        const Asked& asked = asked_of(f);
+        std::vector<Area> standings;
+        for (const std::size_t at : asked.at) {
+            const SeenArea& seen = bench.looks[asked.look].seen[at];
+            standings.push_back(is_of_area(*row_of(f).row) ? seen.visible
+                                                           : Area() - seen.hidden_high);
+        }
+        all.push_back(std::move(standings));
+    }
+    return all;
+}
+
+} // namespace glim

@@ -1,0 +1,15 @@
+#pragma once
+
+#include "judgement/build_design.h"
+#include "judgement/build_runs.h"
+
+namespace glim {
+
+/// Of each followed verdict the directions in which it stands worst in some trial builds: as drawn,
+/// with each factor alone at either limit, and with the first builds of the design. Places in the
+/// looks, ascending; at most `most` of each.
+std::vector<std::vector<std::size_t>>
+deciding_directions(const BuiltLooks& looks, const BuildMoves& moves, const Study& study,
+                    const BuildDesign& design, std::size_t most, const Workers& workers);
+
+} // namespace glim

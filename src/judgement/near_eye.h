@@ -1,0 +1,69 @@
+#pragma once
+
+#include "judgement/offset_parts.h"
+#include "visibility/near_look.h"
+
+namespace glim {
+
+/// What builds are made of; all outlive whoever holds it.
+struct BuildGround {
+    const Study& study;
+    const PreparedScene& scene;
+    const BuildMoves& moves;
+    const OffsetParts& parts;
+    std::span<const double> scale; ///< see BuildMoves
+};
+
+/// One lamp, prepared for being looked at in build after build from the same directions. What of it
+/// moves as one is looked at as one, in its own frame.
+class NearEye {
+public:
+    /// `hidden_too`: whether what the lamp itself and the approved leave will be asked. Throws
+    /// Stopped.
+    NearEye(const BuildGround& ground, const LampStanding& lamp,
+            const std::vector<Direction>& toward, bool hidden_too, const Workers& workers);
+
+    /// What stands before each piece in one build; of one thread at a time.
+    struct Before {
+        struct Piece {
+            Caster all;
+            std::optional<Caster> approved; ///< the lamp itself and what was approved with it
+            Placement from_scene;           ///< the piece's frame from the scene's
+        };
+        std::vector<Piece> pieces;
+    };
+    Before as_drawn() const;
+    void place(Before& before, const BuildPlaces& places) const;
+
+    /// Toward the direction at that place in the constructor's list; `before` as placed last.
+    Area visible(const Before& before, std::size_t direction) const;
+    /// Hidden only by the lamp itself and by what was approved with it. Requires: `hidden_too`.
+    Area approved(const Before& before, std::size_t direction) const;
+
+private:
+    struct Piece {
+        Standing stands; ///< the first of its surfaces: all move alike
+        std::vector<Standing> obstacles, approved;
+        std::vector<NearLook> looks, approved_looks; ///< one a direction
+    };
+    Piece piece_of(const LampStanding& lamp, const std::vector<SurfaceId>& surfaces) const;
+    /// Of the piece's obstacles, what moves against it.
+    std::vector<Standing> strangers_to(const Piece& piece) const;
+    /// A lit face, scene frame, and how coarsely it is looked at.
+    struct Lattice {
+        const TriangleMesh& lit;
+        Length pitch;
+    };
+    std::vector<NearLook> looks_of(const Piece& piece, const Lattice& lattice,
+                                   const std::vector<Standing>& obstacles,
+                                   const Workers& workers) const;
+    std::vector<PlacedPart> placed(const std::vector<Standing>& standings,
+                                   const BuildPlaces& places, const Placement& from_scene) const;
+
+    BuildGround ground_;
+    bool hidden_too_;
+    std::vector<Direction> toward_;
+    std::vector<Piece> pieces_;
+};
+
+} // namespace glim
