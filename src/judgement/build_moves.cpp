@@ -18,6 +18,18 @@ bool moves_rigidly(const Tolerance& tolerance)
                        [&](const auto& w) { return w.way != profile && tolerance[w.way] > 0; });
 }
 
+double of(const std::array<double, tolerance_way_count>& by, ToleranceWay way)
+{
+    return by[static_cast<std::size_t>(way)];
+}
+
+/// Of all three turns together.
+Angle turn_of(const std::array<double, tolerance_way_count>& by)
+{
+    return degrees(of(by, ToleranceWay::turn) + of(by, ToleranceWay::tilt) +
+                   of(by, ToleranceWay::roll));
+}
+
 /// The corner of a box that lies farthest from a point.
 double farthest_mm(const Box& box, const Point& from)
 {
@@ -76,23 +88,24 @@ BuildMoves::Axes BuildMoves::axes_of(const Tolerance& tolerance) const
     return axes;
 }
 
-Placement BuildMoves::placement(std::size_t tolerance, std::span<const double> by) const
+Placement BuildMoves::placement(std::size_t tolerance,
+                                const std::array<double, tolerance_way_count>& by) const
 {
     const Axes& axes = axes_[tolerance];
-    const auto of = [&](ToleranceWay way) { return by[static_cast<std::size_t>(way)]; };
     const auto turn = [&](ToleranceWay way, const Direction& axis) {
-        return of(way) == 0 ? Placement() : Placement::turn(axes.about, axis, degrees(of(way)));
+        const double angle = of(by, way);
+        return angle == 0 ? Placement() : Placement::turn(axes.about, axis, degrees(angle));
     };
-    return Placement::shift(of(ToleranceWay::forward) * axes.forward +
-                            of(ToleranceWay::outboard) * axes.outboard +
-                            of(ToleranceWay::up) * axes.up) *
+    return Placement::shift(of(by, ToleranceWay::forward) * axes.forward +
+                            of(by, ToleranceWay::outboard) * axes.outboard +
+                            of(by, ToleranceWay::up) * axes.up) *
            turn(ToleranceWay::turn, axes.turn) * turn(ToleranceWay::tilt, axes.tilt) *
            turn(ToleranceWay::roll, axes.roll);
 }
 
 BuildPlaces BuildMoves::places(std::span<const double> deviations) const
 {
-    std::vector<std::array<double, tolerance_way_count>> by(axes_.size());
+    Extents by(axes_.size()); // with their senses
     for (std::size_t f = 0; f < factors_.size(); ++f)
         by[factors_[f].tolerance][static_cast<std::size_t>(factors_[f].way)] = deviations[f];
     std::vector<Placement> moves;
@@ -100,7 +113,7 @@ BuildPlaces BuildMoves::places(std::span<const double> deviations) const
     for (std::size_t t = 0; t < by.size(); ++t)
         moves.push_back(placement(t, by[t]));
     BuildPlaces places{Slots<SurfaceId, Placement>(study_.surfaces.size()),
-                       Slots<SurfaceId, Length>(study_.surfaces.size())};
+                       Slots<SurfaceId, Length>(study_.surfaces.size()), extents_of(deviations)};
     for (const SurfaceId s : study_.surfaces.ids()) {
         for (const std::size_t t : movers_[s])
             places.at[s] = moves[t] * places.at[s];
@@ -112,64 +125,67 @@ BuildPlaces BuildMoves::places(std::span<const double> deviations) const
 
 bool BuildMoves::has_profile(SurfaceId surface) const { return !offsets_[surface].empty(); }
 
-double BuildMoves::widest(std::size_t tolerance, ToleranceWay way, double scale) const
+Extents BuildMoves::widest(std::span<const double> scale) const
 {
-    return scale * most_deviation(study_.variation.tolerances[tolerance], way);
+    Extents extents(axes_.size());
+    for (const BuildFactor& f : factors_)
+        extents[f.tolerance][static_cast<std::size_t>(f.way)] =
+            scale[f.tolerance] * most_deviation(study_.variation.tolerances[f.tolerance], f.way);
+    return extents;
 }
 
-Length BuildMoves::widest_offset(SurfaceId surface, std::span<const double> scale) const
+Extents BuildMoves::extents_of(std::span<const double> deviations) const
+{
+    Extents extents(axes_.size());
+    for (std::size_t f = 0; f < factors_.size(); ++f)
+        extents[factors_[f].tolerance][static_cast<std::size_t>(factors_[f].way)] =
+            std::abs(deviations[f]);
+    return extents;
+}
+
+Length BuildMoves::widest_offset(SurfaceId surface, const Extents& extents) const
 {
     double sum = 0;
     for (const std::size_t t : offsets_[surface])
-        sum += widest(t, profile, scale[t]);
+        sum += of(extents[t], profile);
     return millimetres(sum);
 }
 
-Angle BuildMoves::widest_turn_of(std::size_t tolerance, std::span<const double> scale) const
-{
-    double sum = 0;
-    for (const ToleranceWayWord& word : tolerance_way_words)
-        if (turns(word.way))
-            sum += widest(tolerance, word.way, scale[tolerance]);
-    return degrees(sum);
-}
-
-Angle BuildMoves::widest_turn(SurfaceId surface, std::span<const double> scale) const
+Angle BuildMoves::widest_turn(SurfaceId surface, const Extents& extents) const
 {
     Angle sum;
     for (const std::size_t t : movers_[surface])
-        sum += widest_turn_of(t, scale);
+        sum += turn_of(extents[t]);
     return sum;
 }
 
 Length BuildMoves::widest_move(std::size_t tolerance, SurfaceId surface,
-                               std::span<const double> scale) const
+                               const Extents& extents) const
 {
-    const double shift = std::hypot(widest(tolerance, ToleranceWay::forward, scale[tolerance]),
-                                    widest(tolerance, ToleranceWay::outboard, scale[tolerance]),
-                                    widest(tolerance, ToleranceWay::up, scale[tolerance]));
+    const auto& by = extents[tolerance];
+    const double shift = std::hypot(of(by, ToleranceWay::forward), of(by, ToleranceWay::outboard),
+                                    of(by, ToleranceWay::up));
     const double arm = farthest_mm(boxes_[surface], axes_[tolerance].about);
-    return millimetres(shift + in_radians(widest_turn_of(tolerance, scale)) * arm);
+    return millimetres(shift + in_radians(turn_of(by)) * arm);
 }
 
 /// What moves both shifts neither against the other; it turns the line between them. On different
 /// sides both move, as mirror images.
-Length BuildMoves::reach(const Standing& body, const Standing& lit,
-                         std::span<const double> scale) const
+Length BuildMoves::reach(const Standing& body, const Standing& lit, const Extents& extents) const
 {
     const auto shared = [&](std::size_t t, SurfaceId other) {
         const std::vector<std::size_t>& movers = movers_[other];
         return body.twin == lit.twin && std::find(movers.begin(), movers.end(), t) != movers.end();
     };
-    Length sum = most_offset_stretch * widest_offset(body.surface, scale);
+    Length sum = most_offset_stretch * widest_offset(body.surface, extents);
     for (const std::size_t t : movers_[body.surface])
         sum += shared(t, lit.surface)
-                   ? millimetres(in_radians(widest_turn_of(t, scale)) *
+                   ? millimetres(in_radians(turn_of(extents[t])) *
                                  farthest_apart_mm(boxes_[body.surface], boxes_[lit.surface]))
-                   : widest_move(t, body.surface, scale);
+                   : widest_move(t, body.surface, extents);
     for (const std::size_t t : movers_[lit.surface])
         if (!shared(t, body.surface))
-            sum += widest_move(t, lit.surface, scale);
+            sum += widest_move(t, lit.surface, extents);
     return sum;
 }
 

@@ -88,9 +88,9 @@ void BuiltLooks::keep_only(const std::vector<std::vector<std::size_t>>& at)
     }
 }
 
-BuiltLooks::Bench BuiltLooks::bench() const
+BuiltLooks::Bench BuiltLooks::bench(RimSearch search) const
 {
-    Bench bench{{}, plan_.looks};
+    Bench bench{{}, plan_.looks, search};
     for (const std::vector<NearEye>& eyes : eyes_) {
         std::vector<NearEye::Before> before;
         for (const NearEye& eye : eyes)
@@ -103,15 +103,22 @@ BuiltLooks::Bench BuiltLooks::bench() const
 /// What the fine lattice sees as drawn, and the coarse one does not.
 void BuiltLooks::correct()
 {
-    for (const LampLook& look : plan_.looks)
-        corrections_.emplace_back(look.toward.size());
     Bench drawn = bench();
-    see(drawn, ground_.moves.places(std::vector<double>(ground_.moves.factors().size())));
-    for (std::size_t l = 0; l < plan_.looks.size(); ++l)
-        for (const std::size_t at : at_[l])
-            if (plan_.visible_only[l])
-                corrections_[l][at] =
-                    plan_.looks[l].seen[at].visible - drawn.looks[l].seen[at].visible;
+    const BuildPlaces places =
+        ground_.moves.places(std::vector<double>(ground_.moves.factors().size()));
+    for (std::size_t l = 0; l < plan_.looks.size(); ++l) {
+        corrections_.emplace_back(plan_.looks[l].toward.size());
+        if (!plan_.visible_only[l])
+            continue;
+        for (std::size_t e = 0; e < eyes_[l].size(); ++e)
+            eyes_[l][e].place(drawn.before[l][e], places);
+        for (const std::size_t at : at_[l]) {
+            Area coarse;
+            for (std::size_t e = 0; e < eyes_[l].size(); ++e)
+                coarse += eyes_[l][e].visible(drawn.before[l][e], at, RimSearch::close);
+            corrections_[l][at] = plan_.looks[l].seen[at].visible - coarse;
+        }
+    }
 }
 
 void BuiltLooks::see(Bench& bench, const BuildPlaces& places) const
@@ -123,9 +130,9 @@ void BuiltLooks::see(Bench& bench, const BuildPlaces& places) const
         for (const std::size_t at : at_[l]) {
             Area visible = corrections_[l][at], approved;
             for (std::size_t e = 0; e < eyes_[l].size(); ++e) {
-                visible += eyes_[l][e].visible(before[e], at);
+                visible += eyes_[l][e].visible(before[e], at, bench.search);
                 if (!plan_.visible_only[l])
-                    approved += eyes_[l][e].approved(before[e], at);
+                    approved += eyes_[l][e].approved(before[e], at, bench.search);
             }
             SeenArea& seen = bench.looks[l].seen[at];
             seen.visible = seen.low = seen.high = std::max(Area(), visible);

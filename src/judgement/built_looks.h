@@ -43,8 +43,9 @@ public:
     struct Bench {
         std::vector<std::vector<NearEye::Before>> before; ///< by look and lamp
         std::vector<LampLook> looks;
+        RimSearch search = RimSearch::quick;
     };
-    Bench bench() const;
+    Bench bench(RimSearch search = RimSearch::quick) const;
     /// One a followed verdict; `deviations` one a factor of the moves.
     std::vector<BuildLook> look(Bench& bench, std::span<const double> deviations) const;
 

@@ -69,6 +69,14 @@ NearEye::Piece NearEye::piece_of(const LampStanding& lamp,
     return piece;
 }
 
+Length NearEye::reach_of(const Piece& piece, const Extents& extents) const
+{
+    Length reach;
+    for (const Standing& s : piece.obstacles)
+        reach = std::max(reach, ground_.moves.reach(s, piece.stands, extents));
+    return reach;
+}
+
 std::vector<Standing> NearEye::strangers_to(const Piece& piece) const
 {
     std::vector<Standing> strangers;
@@ -96,10 +104,8 @@ std::vector<NearLook> NearEye::looks_of(const Piece& piece, const Lattice& latti
     };
     const LampView fine = view(ground_.study.sampling.feature), coarse = view(lattice.pitch);
     const Caster strangers = scene.caster_of(strangers_to(piece));
-    Nearby nearby{.reach = Length(),
-                  .turn = ground_.moves.widest_turn(piece.stands.surface, ground_.scale)};
-    for (const Standing& s : piece.obstacles)
-        nearby.reach = std::max(nearby.reach, ground_.moves.reach(s, piece.stands, ground_.scale));
+    const Nearby nearby{.reach = reach_of(piece, ground_.widest),
+                        .turn = ground_.moves.widest_turn(piece.stands.surface, ground_.widest)};
     std::vector<std::optional<NearLook>> looks(toward_.size());
     const bool whole =
         for_each_index(toward_.size(), workers.silent(), [&](std::size_t i, unsigned) {
@@ -118,7 +124,7 @@ NearEye::Before NearEye::as_drawn() const
 {
     Before before;
     for (const Piece& piece : pieces_) {
-        before.pieces.push_back({ground_.scene.caster_of(piece.obstacles), std::nullopt, {}});
+        before.pieces.push_back({ground_.scene.caster_of(piece.obstacles), std::nullopt});
         if (hidden_too_)
             before.pieces.back().approved = ground_.scene.caster_of(piece.approved);
     }
@@ -134,6 +140,7 @@ void NearEye::place(Before& before, const BuildPlaces& places) const
         const Placement built =
             ground_.scene.in_scene(piece.stands, places.at[piece.stands.surface]);
         stands.from_scene = drawn * built.inverse();
+        stands.reach = reach_of(piece, places.extents);
         stands.all.place(placed(piece.obstacles, places, stands.from_scene));
         if (stands.approved)
             stands.approved->place(placed(piece.approved, places, stands.from_scene));
@@ -152,21 +159,23 @@ std::vector<PlacedPart> NearEye::placed(const std::vector<Standing>& standings,
     return parts;
 }
 
-Area NearEye::visible(const Before& before, std::size_t direction) const
+Area NearEye::visible(const Before& before, std::size_t direction, RimSearch search) const
 {
     Area sum;
     for (std::size_t i = 0; i < pieces_.size(); ++i)
         sum += pieces_[i].looks[direction].visible(before.pieces[i].from_scene(toward_[direction]),
-                                                   before.pieces[i].all);
+                                                   before.pieces[i].all, before.pieces[i].reach,
+                                                   search);
     return sum;
 }
 
-Area NearEye::approved(const Before& before, std::size_t direction) const
+Area NearEye::approved(const Before& before, std::size_t direction, RimSearch search) const
 {
     Area sum;
     for (std::size_t i = 0; i < pieces_.size(); ++i)
         sum += pieces_[i].approved_looks[direction].visible(
-            before.pieces[i].from_scene(toward_[direction]), *before.pieces[i].approved);
+            before.pieces[i].from_scene(toward_[direction]), *before.pieces[i].approved,
+            before.pieces[i].reach, search);
     return sum;
 }
 

@@ -11,7 +11,7 @@ struct BuildGround {
     const PreparedScene& scene;
     const BuildMoves& moves;
     const OffsetParts& parts;
-    std::span<const double> scale; ///< see BuildMoves
+    const Extents& widest; ///< see BuildMoves
 };
 
 /// One lamp, prepared for being looked at in build after build from the same directions. What of it
@@ -28,7 +28,8 @@ public:
         struct Piece {
             Caster all;
             std::optional<Caster> approved; ///< the lamp itself and what was approved with it
-            Placement from_scene;           ///< the piece's frame from the scene's
+            Placement from_scene = {};      ///< the piece's frame from the scene's
+            Length reach = {};              ///< see Nearby
         };
         std::vector<Piece> pieces;
     };
@@ -36,9 +37,11 @@ public:
     void place(Before& before, const BuildPlaces& places) const;
 
     /// Toward the direction at that place in the constructor's list; `before` as placed last.
-    Area visible(const Before& before, std::size_t direction) const;
+    Area visible(const Before& before, std::size_t direction,
+                 RimSearch search = RimSearch::quick) const;
     /// Hidden only by the lamp itself and by what was approved with it. Requires: `hidden_too`.
-    Area approved(const Before& before, std::size_t direction) const;
+    Area approved(const Before& before, std::size_t direction,
+                  RimSearch search = RimSearch::quick) const;
 
 private:
     struct Piece {
@@ -47,6 +50,7 @@ private:
         std::vector<NearLook> looks, approved_looks; ///< one a direction
     };
     Piece piece_of(const LampStanding& lamp, const std::vector<SurfaceId>& surfaces) const;
+    Length reach_of(const Piece& piece, const Extents& extents) const;
     /// Of the piece's obstacles, what moves against it.
     std::vector<Standing> strangers_to(const Piece& piece) const;
     /// A lit face, scene frame, and how coarsely it is looked at.

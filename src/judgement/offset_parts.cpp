@@ -29,18 +29,18 @@ int steps_for(Length widest, std::size_t facets)
 } // namespace
 
 OffsetParts::OffsetParts(const Study& study, const PreparedScene& scene, const BuildMoves& moves,
-                         std::span<const double> scale, const Workers& workers)
+                         const Extents& widest, const Workers& workers)
     : scene_(scene), ladders_(study.surfaces.size())
 {
     for (const SurfaceId s : study.surfaces.ids()) {
-        const Length widest = moves.widest_offset(s, scale);
-        if (widest <= Length())
+        const Length most = moves.widest_offset(s, widest);
+        if (most <= Length())
             continue;
         const TriangleMesh& mesh = study.surfaces[s].mesh;
-        const int steps = steps_for(widest, mesh.facets.size());
+        const int steps = steps_for(most, mesh.facets.size());
         const std::vector<Vector> offsets = normal_offsets(mesh);
         Ladder& ladder = ladders_[s];
-        ladder.step = widest / steps;
+        ladder.step = most / steps;
         ladder.parts.resize(2 * static_cast<std::size_t>(steps) + 1);
         const bool whole =
             for_each_index(ladder.parts.size(), workers.silent(), [&](std::size_t i, unsigned) {

@@ -9,9 +9,9 @@ namespace glim {
 /// A build takes the nearest step, so that an offset is off by at most half of one.
 class OffsetParts {
 public:
-    /// With `scale` as in BuildMoves. Throws Stopped.
+    /// `widest` as BuildMoves has it. Throws Stopped.
     OffsetParts(const Study& study, const PreparedScene& scene, const BuildMoves& moves,
-                std::span<const double> scale, const Workers& workers);
+                const Extents& widest, const Workers& workers);
 
     /// The surface for rays as drawn (see PreparedScene::part_of), at the nearest step.
     const std::shared_ptr<const PreparedPart>& part(SurfaceId surface, Length offset) const;

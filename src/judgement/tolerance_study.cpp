@@ -44,9 +44,10 @@ class ToleranceRun {
 public:
     ToleranceRun(const Session& session, const Workers& workers)
         : study_(session.study()), task_(study_.variation.task), workers_(workers),
-          scale_(scale_of(study_)), moves_(study_, build_factors(study_.variation.tolerances)),
-          parts_(study_, session.scene(), moves_, scale_, workers),
-          looks_({study_, session.scene(), moves_, parts_, scale_},
+          moves_(study_, build_factors(study_.variation.tolerances)),
+          widest_(moves_.widest(scale_of(study_))),
+          parts_(study_, session.scene(), moves_, widest_, workers),
+          looks_({study_, session.scene(), moves_, parts_, widest_},
                  plan_as_drawn(session, task_, workers.silent()), workers),
           design_(study_.variation.tolerances, moves_.factors(), task_),
           book_(looks_, study_, session.scene()), progress_(workers, pieces())
@@ -103,7 +104,7 @@ private:
     {
         runs_ = run(builds(), [&](std::size_t i) { return design_.build(i); });
         const std::vector<double> drawn(moves_.factors().size());
-        BuiltLooks::Bench bench = looks_.bench();
+        BuiltLooks::Bench bench = looks_.bench(RimSearch::close);
         ToleranceTally tally(looks_, book_, looks_.look(bench, drawn));
         tally.add_to(found_, runs_);
         if (found_.builds == 0)
@@ -190,8 +191,8 @@ private:
     const Study& study_;
     const ToleranceTask& task_;
     const Workers& workers_;
-    std::vector<double> scale_;
     BuildMoves moves_;
+    Extents widest_;
     OffsetParts parts_;
     BuiltLooks looks_;
     BuildDesign design_;

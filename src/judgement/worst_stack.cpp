@@ -34,6 +34,16 @@ public:
                        false,           runs.size()};
     }
 
+    /// Its figure as exactly as the lattice has it.
+    void look_closely(StackUp& stack, std::size_t verdict) const
+    {
+        BuiltLooks::Bench bench = looks_.bench(RimSearch::close);
+        const BuildLook look = looks_.look(bench, stack.deviations)[verdict];
+        stack.figure = in_mm2(look.figure);
+        stack.toward = looks_.look_of(looks_.followed()[verdict]).toward[look.at];
+        stack.outcome = look.outcome;
+    }
+
     BuildRuns look_at(const std::vector<std::vector<double>>& corners) const
     {
         return run_builds(
@@ -103,14 +113,18 @@ std::vector<std::optional<StackUp>> worst_stacks(const BuiltLooks& looks,
                                                  const std::vector<std::vector<double>>& slopes,
                                                  const Workers& workers)
 {
-    const StackSearch search(looks, limits, workers);
+    std::vector<std::optional<StackUp>> stacks(looks.followed().size());
     if (limits.empty())
-        return std::vector<std::optional<StackUp>>(looks.followed().size());
+        return stacks;
+    const StackSearch search(looks, limits, workers);
     if (limits.size() < 64 && (std::size_t{1} << limits.size()) <= most_corners)
-        return search.all_corners();
-    std::vector<std::optional<StackUp>> stacks;
-    for (std::size_t v = 0; v < looks.followed().size(); ++v)
-        stacks.push_back(search.climb(slopes[v], v));
+        stacks = search.all_corners();
+    else
+        for (std::size_t v = 0; v < stacks.size(); ++v)
+            stacks[v] = search.climb(slopes[v], v);
+    for (std::size_t v = 0; v < stacks.size(); ++v)
+        if (stacks[v])
+            search.look_closely(*stacks[v], v);
     return stacks;
 }
 

@@ -80,13 +80,6 @@ void place(RTCGeometry geometry, RTCScene of, const Placement& placement)
     rtcCommitGeometry(geometry);
 }
 
-Geometry instance(RTCScene of, const Placement& placement)
-{
-    Geometry geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE));
-    place(geometry.get(), of, placement);
-    return geometry;
-}
-
 float length_of_scene(RTCScene scene)
 {
     RTCBounds b{};
@@ -267,13 +260,11 @@ Caster& Caster::operator=(Caster&&) noexcept = default;
 
 Caster::Caster(std::vector<PlacedPart> parts) : Caster()
 {
-    for (const PlacedPart& p : parts) {
-        const Geometry placed = instance(p.part->scene_->handle.get(), p.placement);
-        rtcAttachGeometryByID(scene_->handle.get(), placed.get(),
-                              static_cast<unsigned>(scene_->part_count++));
-    }
-    scene_->parts = std::move(parts);
-    scene_->commit();
+    for (; scene_->part_count < parts.size(); ++scene_->part_count)
+        rtcAttachGeometryByID(scene_->handle.get(),
+                              Geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE)).get(),
+                              static_cast<unsigned>(scene_->part_count));
+    place(std::move(parts));
 }
 
 void Caster::place(std::vector<PlacedPart> parts)

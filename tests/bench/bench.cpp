@@ -38,11 +38,16 @@ std::string machine_words()
 /// The figures of one size as they come.
 class Collector {
 public:
-    explicit Collector(std::size_t triangles) : all_{.triangles = triangles, .figures = {}} {}
+    Collector(std::size_t triangles, std::string only)
+        : all_{.triangles = triangles, .figures = {}}, only_(std::move(only))
+    {
+    }
 
-    /// The peak memory of the process that measured.
+    /// The peak memory of the process that measured; 0 where it is not asked for.
     std::size_t measure(const std::string& what, const std::function<std::vector<Figure>()>& work)
     {
+        if (what.find(only_) == std::string::npos)
+            return 0;
         tell(all_.triangles, what);
         Outcome outcome = in_own_process(work);
         for (Figure& figure : outcome.figures)
@@ -62,6 +67,7 @@ public:
 
 private:
     FiguresOfSize all_;
+    std::string only_; ///< what is measured holds this word
 };
 
 void add_memory(Collector& figures, const std::string& what, std::size_t peak,
@@ -78,11 +84,11 @@ void add_memory(Collector& figures, const std::string& what, std::size_t peak,
 FiguresOfSize measure_size(std::size_t triangles, const Options& options)
 {
     const test::TemporaryFolder folder;
-    Collector figures(triangles);
+    Collector figures(triangles, options.only);
     const BenchFiles files = bench_files_in(folder.path());
-    figures.measure("writing the files", [&] {
-        return write_bench_files(triangles, options.quick ? quick_step_deg : step_deg, files);
-    });
+    for (Figure& written :
+         write_bench_files(triangles, options.quick ? quick_step_deg : step_deg, files))
+        figures.add(std::move(written));
     figures.measure("reading", [&] { return measure_reading(files); });
     figures.measure("photometry", measure_photometry);
     for (const unsigned threads : options.threads) {
@@ -97,6 +103,8 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
                         [&] { return measure_session(files, threads); });
         figures.measure(with_threads("remedies", threads),
                         [&] { return measure_remedies(files, threads); });
+        figures.measure(with_threads("tolerances", threads),
+                        [&] { return measure_tolerances(files, threads); });
         figures.measure(with_threads("file to report, two lamps", threads),
                         [&] { return measure_body_report(files, threads); });
         if (!options.quick)

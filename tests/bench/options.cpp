@@ -42,6 +42,7 @@ OptionsOrExit read_options(int count, char** words)
     app.add_option("--threads", options.threads, "numbers of threads (default 1,2)")
         ->delimiter(',')
         ->check(CLI::Range(1, 1024));
+    app.add_option("--only", options.only, "measure alone what holds this word, such as sweep");
     app.add_flag("--quick", options.quick, "10k and 100k triangles, every 5 degrees");
     app.add_flag("--markdown", options.markdown, "print the table as Markdown");
     app.add_option("--csv", options.csv, "write the figures to this file too");

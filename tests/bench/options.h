@@ -11,6 +11,7 @@ namespace glim::bench {
 struct Options {
     std::vector<std::size_t> triangles; ///< of the body, one run a size
     std::vector<unsigned> threads;
+    std::string only;      ///< measure what holds this word alone; all if empty
     std::string csv;       ///< a file to write as well; none if empty
     bool quick = false;    ///< small bodies, looked at every 5 degrees: shows that all works
     bool markdown = false; ///< the table as docs/performance.md has it
