@@ -45,4 +45,9 @@ std::string canonical_command(const ReportRequest& request, const std::string& d
            (day.empty() ? "" : " --date " + day) + " --out report";
 }
 
+std::string canonical_command(const TolerancesRequest& request)
+{
+    return "cornerglim tolerances " + study_and_step(request.study, request.step);
+}
+
 } // namespace glim

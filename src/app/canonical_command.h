@@ -13,4 +13,6 @@ std::string canonical_command(const CheckRequest& request);
 /// `day` is what the report bears, wherever it comes from; empty: none. The folder is the user's.
 std::string canonical_command(const ReportRequest& request, const std::string& day);
 
+std::string canonical_command(const TolerancesRequest& request);
+
 } // namespace glim

@@ -64,6 +64,12 @@ constexpr CommandOption remedy_folder{"--out", "DIR",
                                       "it stands on to this folder",
                                       &Words::out};
 
+constexpr CommandOption tolerances_folder{"--out", "DIR",
+                                          "write tolerances.html and tolerances.pdf with "
+                                          "histograms and contributions, and the same as .json, "
+                                          ".csv and .txt, to this folder",
+                                          &Words::out};
+
 constexpr CommandOption write_ies{"--write-ies", "",
                                   "with --out: write what is left of the light of every lamp that "
                                   "has a photometric file, as light/LAMP-AXIS.ies, or "
@@ -76,6 +82,7 @@ constexpr std::array picture_options{toward, lamp, far_side, picture_file, threa
 constexpr std::array relief_options{relief_folder, step, threads, json, quiet};
 constexpr std::array compare_options{comparison_folder, step, threads, json, quiet};
 constexpr std::array remedy_options{remedy_folder, step, threads, json, quiet};
+constexpr std::array tolerances_options{tolerances_folder, step, threads, json, quiet};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
 constexpr std::array tables_options{json};
@@ -111,6 +118,12 @@ constexpr std::array commands = {
             "or what a remedy has written. Each is checked again. What is known of costs stands in "
             "[costs] and with the options; nothing is filled in.",
             compare_options, compare_request},
+    Command{"tolerances", "STUDY", "tell how many builds within tolerances meet the checks",
+            "STUDY is a study file with a [[tolerance]] for whatever may be off (docs/"
+            "tolerances.md). Ends with 0 where the wanted share of builds surely meets every "
+            "check, with 1 where surely fewer do, with 4 in between, with 130 where it was "
+            "stopped: then what is known is told, marked as partial.",
+            tolerances_options, tolerances_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "

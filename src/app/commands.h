@@ -40,6 +40,9 @@ Answer answer(const CompareRequest& request, const Surroundings& here);
 Answer answer(const AddLampRequest& request, const Surroundings& here);
 /// Searches for the least move of a lamp that is enough and tells what it found.
 Answer answer(const MoveLampRequest& request, const Surroundings& here);
+/// Builds the vehicle within its tolerances and tells how often its checks are met. Stopped after a
+/// while, it tells what it knows by then.
+Answer answer(const TolerancesRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.
 Answer answer(const InspectRequest& request, const Surroundings& here);
 /// Writes a first study for a mesh file; never over another file unless forced to.

@@ -169,6 +169,16 @@ Request move_lamp_request(const Words& words, Complaints& complaints)
                            .quiet = words.quiet};
 }
 
+Request tolerances_request(const Words& words, Complaints& complaints)
+{
+    return TolerancesRequest{.study = words.argument.value_or(""),
+                             .out = read_out(words, complaints),
+                             .step = read_step(words, complaints),
+                             .threads = read_threads(words, complaints),
+                             .json = words.json,
+                             .quiet = words.quiet};
+}
+
 Request inspect_request(const Words& words, Complaints&)
 {
     return InspectRequest{.file = words.argument.value_or(""), .json = words.json};

@@ -21,6 +21,7 @@ Request relief_request(const Words& words, Complaints& complaints);
 Request compare_request(const Words& words, Complaints& complaints);
 Request add_lamp_request(const Words& words, Complaints& complaints);
 Request move_lamp_request(const Words& words, Complaints& complaints);
+Request tolerances_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);
 Request new_request(const Words& words, Complaints& complaints);
 Request tables_request(const Words& words, Complaints& complaints);

@@ -82,6 +82,16 @@ struct MoveLampRequest {
     bool quiet = false;
 };
 
+/// Builds within the tolerances of a study.
+struct TolerancesRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;                ///< in place of that of [tolerances]
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 struct InspectRequest {
     std::filesystem::path file;
     bool json = false;
@@ -105,7 +115,7 @@ struct TextRequest {
 };
 
 using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest,
-                             AddLampRequest, MoveLampRequest, CompareRequest, InspectRequest,
-                             NewRequest, TablesRequest, TextRequest>;
+                             AddLampRequest, MoveLampRequest, CompareRequest, TolerancesRequest,
+                             InspectRequest, NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

@@ -115,6 +115,10 @@ void read_bodies(TableReader& table, const Study& study, const std::vector<Modul
         tolerance.module = module->name;
         tolerance.level = module->level;
     }
+    const auto emits = [&](SurfaceId s) { return study.surfaces[s].role == Role::emitting; };
+    if (table.has("profile") && std::any_of(bodies.surfaces.begin(), bodies.surfaces.end(), emits))
+        table.complain("profile", "`profile` of " + table.words() + " is of a lit surface",
+                       "let it stray along its normal by `forward`, `outboard` or `up` instead");
     if (table.has("profile") && (table.has("lamps") || table.has("module")))
         table.complain("profile", "`profile` of " + table.words() + " is not of surfaces alone",
                        "give the surfaces a [[tolerance]] of their own for their profile");
@@ -173,9 +177,6 @@ void read_question(TableReader& table, const std::vector<Tolerance>& tolerances,
     if (share && (*share <= 0 || *share > 1))
         table.complain("share", "`share` of [tolerances] is not above 0 and at most 1",
                        "write the share of builds that is to meet the checks, such as 0.997");
-    if (share && !table.has("contributor"))
-        table.complain("share", "`share` of [tolerances] asks of no tolerance",
-                       "name the [[tolerance]] that may change: contributor = \"...\"");
 }
 
 } // namespace

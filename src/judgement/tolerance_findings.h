@@ -2,7 +2,7 @@
 
 #include "geometry/bearing.h"
 #include "judgement/build_factors.h"
-#include "judgement/outcome.h"
+#include "judgement/findings.h"
 #include "units/units.h"
 
 #include <optional>
@@ -79,6 +79,7 @@ struct StackUp {
 struct ToleratedVerdict {
     std::size_t check = 0; ///< place in ToleranceFindings::checks
     std::string row;       ///< id
+    std::size_t look = 0;  ///< place in the looks of `as_drawn`
     std::string lamp;      ///< name of the look
     bool twin = false, together = false;
     bool of_area = true;   ///< the figure is the least visible area; else the largest hidden one
@@ -124,6 +125,9 @@ struct DirectionProof {
 };
 
 struct ToleranceFindings {
+    /// As drawn, by the same means as the builds, with the rows' figures and where they come from;
+    /// looked at in the directions that the field had at the task's step.
+    Findings as_drawn;
     std::vector<BuildFactor> factors;
     std::vector<Contributor> contributors;
     std::vector<ToleratedCheck> checks;

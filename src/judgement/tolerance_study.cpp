@@ -58,12 +58,14 @@ public:
 
     ToleranceFindings find()
     {
+        found_.as_drawn = as_drawn();
         found_.factors = moves_.factors();
         found_.contributors = contributors_of(study_, found_.factors);
         found_.profile_step = parts_.widest_step();
         choose_directions();
         count_builds();
         stack_up();
+        keep_what_decided();
         share_out_variance();
         ask_how_large();
         prove_directions();
@@ -81,6 +83,18 @@ private:
         const std::size_t mixtures = contributors_of(study_, moves_.factors()).size() + 1;
         return builds() + corners + design_.mixed_builds() * mixtures +
                (task_.asked ? NeededToleranceSearch::most_builds(design_) : 0) + proof_builds;
+    }
+
+    Findings as_drawn() const
+    {
+        Findings findings;
+        findings.study_file = study_.file;
+        findings.title = study_.title;
+        findings.sampling = study_.sampling;
+        findings.sampling.step = task_.step;
+        findings.checks = book_.as_drawn();
+        findings.looks = looks_.plan().looks;
+        return findings;
     }
 
     void choose_directions()
@@ -142,6 +156,26 @@ private:
             }
         }
         return slopes;
+    }
+
+    /// What comes after the counting is looked at from where some build was worst, or the worst
+    /// stack-up: of the deciding directions mostly a few.
+    void keep_what_decided()
+    {
+        if (!goes_on())
+            return;
+        std::vector<std::vector<std::size_t>> at(looks_.followed().size());
+        for (std::size_t v = 0; v < at.size(); ++v) {
+            const std::vector<Bearing>& toward = looks_.look_of(looks_.followed()[v]).toward;
+            std::vector<bool> decided(toward.size());
+            for (const std::vector<BuildLook>& run : runs_)
+                decided[run[v].at] = true;
+            for (std::size_t i = 0; i < toward.size(); ++i)
+                if (decided[i] ||
+                    (found_.verdicts[v].worst && found_.verdicts[v].worst->toward == toward[i]))
+                    at[v].push_back(i);
+        }
+        looks_.keep_only(at);
     }
 
     void share_out_variance()

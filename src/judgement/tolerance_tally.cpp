@@ -75,6 +75,7 @@ ToleratedVerdict ToleranceTally::verdict(std::size_t place, const BuildRuns& run
     ToleratedVerdict verdict;
     verdict.check = f.check;
     verdict.row = row.row->id;
+    verdict.look = looks_.asked_of(f).look;
     verdict.lamp = look.name;
     verdict.twin = look.twin;
     verdict.together = f.together;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 #include <utility>
 
 #include <unistd.h>
@@ -42,11 +43,25 @@ std::string first_characters(const std::string& text, std::size_t most)
 
 } // namespace
 
+std::string time_left_words(double seconds, std::size_t done, std::size_t all)
+{
+    constexpr double least_seconds = 3;
+    if (seconds < least_seconds || done == 0 || done >= all)
+        return "";
+    const double left = seconds * static_cast<double>(all - done) / static_cast<double>(done);
+    constexpr double minute = 60, most_in_seconds = 100, ten = 10;
+    const long told =
+        left > most_in_seconds ? std::lround(left / minute) : std::max(1L, std::lround(left));
+    const bool round = told > 2 * ten && left <= most_in_seconds;
+    return ", about " + std::to_string(round ? std::lround(told / ten) * 10 : told) +
+           (left > most_in_seconds ? " min left" : " s left");
+}
+
 std::string progress_words(std::string_view doing, std::size_t done, std::size_t all,
-                           std::string_view pieces, int columns)
+                           std::string_view pieces, int columns, std::string_view left)
 {
     const std::string words = std::string(doing) + ": " + std::to_string(done) + " of " +
-                              std::to_string(all) + " " + std::string(pieces);
+                              std::to_string(all) + " " + std::string(pieces) + std::string(left);
     // The last column stays free: some terminals wrap as soon as it is filled.
     return first_characters(words, static_cast<std::size_t>(std::max(columns - 1, 0)));
 }
@@ -61,13 +76,15 @@ Progress ProgressLine::telling(std::string doing, std::string pieces)
 {
     if (!shown_)
         return {};
-    return [this, doing = std::move(doing), pieces = std::move(pieces)](std::size_t done,
-                                                                        std::size_t all) {
+    return [this, doing = std::move(doing), pieces = std::move(pieces),
+            began = now_ms()](std::size_t done, std::size_t all) {
         const long long now = now_ms();
         if (now < next_ms_)
             return;
         next_ms_ = now + least_gap_ms;
-        show(progress_words(doing, done, all, pieces, terminal_columns(Stream::error)));
+        const std::string left =
+            time_left_words(static_cast<double>(now - began) / 1000, done, all);
+        show(progress_words(doing, done, all, pieces, terminal_columns(Stream::error), left));
     };
 }
 

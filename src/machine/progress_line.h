@@ -8,11 +8,16 @@
 namespace glim {
 
 /// `seeing indicator: 1200 of 3906 directions`, cut to fit one line of `columns` characters and
-/// never within a character of UTF-8.
+/// never within a character of UTF-8. `left` goes behind it.
 std::string progress_words(std::string_view doing, std::size_t done, std::size_t all,
-                           std::string_view pieces, int columns);
+                           std::string_view pieces, int columns, std::string_view left = "");
 
-/// One line on standard error that tells how far long work is. It changes at most ten times a
+/// `, about 40 s left`, `, about 3 min left`, if the rest goes as quickly as what was done in so
+/// many seconds; empty where it is too early to tell.
+std::string time_left_words(double seconds, std::size_t done, std::size_t all);
+
+/// One line on standard error that tells how far long work is, and after a few seconds how long it
+/// may still take. It changes at most ten times a
 /// second, shows only where may_show_progress() says so, and is erased at the end, so that what
 /// stays on the terminal is the result alone.
 ///

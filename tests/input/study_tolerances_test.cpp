@@ -106,6 +106,7 @@ TEST_CASE("tolerances that cannot be are complained of, all at once", "[input]")
     CHECK(says(said, "the tolerance `t` is there already"));
     CHECK(says(said, "`sigmas` of [[tolerance]] `t` says nothing"));
     CHECK(says(said, "`profile` of [[tolerance]] `t` is not of surfaces alone"));
+    CHECK(says(said, "`profile` of [[tolerance]] `t` is of a lit surface"));
     CHECK(says(said, "`about` of [[tolerance]] `t` says nothing"));
     CHECK(says(said, "there is no module `front`"));
     CHECK(says(said, "[[tolerance]] `u` does not say what may be off"));
@@ -132,7 +133,6 @@ TEST_CASE("what is asked of tolerances is read, and refused where it makes no se
     CHECK(says(said, "`builds` of [tolerances] is no such number"));
     CHECK(says(said, "`step` of [tolerances] is not above 0"));
     CHECK(says(said, "`share` of [tolerances] is not above 0 and at most 1"));
-    CHECK(says(said, "asks of no tolerance"));
     CHECK(says(said, "there is no check `acros`"));
     CHECK(says(said_of("[tolerances]\ncontributor = \"t\"\n"), "there is no tolerance `t`"));
 }

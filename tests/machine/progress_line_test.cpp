@@ -57,3 +57,16 @@ TEST_CASE("a line that never showed erases nothing", "[machine]")
     }
     CHECK(terminal.shown() == "");
 }
+
+TEST_CASE("what is left is told once it can be, in round figures", "[machine]")
+{
+    CHECK(time_left_words(1, 10, 100).empty());
+    CHECK(time_left_words(10, 0, 100).empty());
+    CHECK(time_left_words(10, 100, 100).empty());
+    CHECK(time_left_words(10, 50, 100) == ", about 10 s left");
+    CHECK(time_left_words(10, 18, 100) == ", about 50 s left");
+    CHECK(time_left_words(10, 5, 100) == ", about 3 min left");
+    CHECK(time_left_words(10, 999, 1000) == ", about 1 s left");
+    CHECK(progress_words("building", 1, 2, "builds", 80, ", about 5 s left") ==
+          "building: 1 of 2 builds, about 5 s left");
+}
