@@ -85,7 +85,7 @@ Figure contribution_chart(const ToleratedVerdict& verdict, const ToleranceFindin
         draw_scale(canvas, bottom);
         for (std::size_t c = 0; c < verdict.contributions.size(); ++c)
             draw_row(canvas, top + row_height * static_cast<double>(c) + 2,
-                     contributor_words(found.contributors[c], study),
+                     contributor_label(found.contributors[c], study),
                      found.contributors[c].kind == ContributorKind::way, verdict.contributions[c]);
         draw_key(canvas, bottom + 18);
     };

@@ -59,6 +59,17 @@ Histogram histogram_of(const std::vector<double>& sorted)
     return histogram;
 }
 
+/// Of products of what the second set is off its mean by what mixing changes: near 0 where little
+/// is changed, so that small shares are found well.
+double mean_product(std::span<const double> b, std::span<const double> a,
+                    std::span<const double> mixed, double mean)
+{
+    double sum = 0;
+    for (std::size_t i = 0; i < b.size(); ++i)
+        sum += (b[i] - mean) * (mixed[i] - a[i]);
+    return sum / static_cast<double>(b.size());
+}
+
 double half_mean_square(std::span<const double> x, std::span<const double> y)
 {
     double sum = 0;
@@ -111,7 +122,8 @@ std::optional<VarianceShare> variance_share(const MixedFigures& figures, std::si
 {
     std::vector<double> both(figures.a.begin(), figures.a.end());
     both.insert(both.end(), figures.b.begin(), figures.b.end());
-    const double variance = squares_about(both, mean_of(both)) / static_cast<double>(both.size());
+    const double mean = mean_of(both);
+    const double variance = squares_about(both, mean) / static_cast<double>(both.size());
     if (variance <= 0)
         return std::nullopt;
     const std::size_t each = figures.a.size() / shifts;
@@ -121,8 +133,9 @@ std::optional<VarianceShare> variance_share(const MixedFigures& figures, std::si
             return all.subspan(s * each, each);
         };
         const auto mixed = of_shift(figures.mixed);
-        first.push_back(1 - half_mean_square(of_shift(figures.b), mixed) / variance);
-        total.push_back(half_mean_square(of_shift(figures.a), mixed) / variance);
+        const auto a = of_shift(figures.a);
+        first.push_back(mean_product(of_shift(figures.b), a, mixed, mean) / variance);
+        total.push_back(half_mean_square(a, mixed) / variance);
     }
     return VarianceShare{estimate_from(first), estimate_from(total)};
 }

@@ -33,6 +33,7 @@ BuiltLooks::BuiltLooks(const BuildGround& ground, Plan plan, const Workers& work
     for (std::size_t l = 0; l < plan_.looks.size(); ++l) {
         const LampLook& look = plan_.looks[l];
         std::vector<Direction> toward;
+        toward.reserve(look.toward.size());
         for (const Bearing& bearing : look.toward)
             toward.push_back(direction_of(bearing, look.frame));
         std::vector<NearEye> eyes;
@@ -64,6 +65,7 @@ void BuiltLooks::follow()
             }
         }
     std::vector<std::vector<std::size_t>> at;
+    at.reserve(followed_.size());
     for (const Followed& f : followed_)
         at.push_back(asked_of(f).at);
     keep_only(at);
@@ -164,9 +166,11 @@ std::vector<std::vector<Area>> BuiltLooks::standings(Bench& bench,
 {
     see(bench, ground_.moves.places(deviations));
     std::vector<std::vector<Area>> all;
+    all.reserve(followed_.size());
     for (const Followed& f : followed_) {
         const Asked& asked = asked_of(f);
         std::vector<Area> standings;
+        standings.reserve(asked.at.size());
         for (const std::size_t at : asked.at) {
             const SeenArea& seen = bench.looks[asked.look].seen[at];
             standings.push_back(is_of_area(*row_of(f).row) ? seen.visible

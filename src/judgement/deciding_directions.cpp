@@ -11,9 +11,9 @@ namespace {
 
 constexpr std::size_t trial_builds = 32;
 
-std::vector<std::vector<double>> trials(const BuildMoves& moves, const Study& study,
-                                        const BuildDesign& design)
+std::vector<std::vector<double>> builds_of(const TrialBuilds& trials)
 {
+    const auto& [moves, study, design] = trials;
     const std::vector<BuildFactor>& factors = moves.factors();
     const std::vector<double> drawn(factors.size());
     std::vector<std::vector<double>> all{drawn};
@@ -42,11 +42,11 @@ std::vector<std::size_t> least_of(const std::vector<Area>& standings, std::size_
 
 } // namespace
 
-std::vector<std::vector<std::size_t>>
-deciding_directions(const BuiltLooks& looks, const BuildMoves& moves, const Study& study,
-                    const BuildDesign& design, std::size_t most, const Workers& workers)
+std::vector<std::vector<std::size_t>> deciding_directions(const BuiltLooks& looks,
+                                                          const TrialBuilds& trials,
+                                                          std::size_t most, const Workers& workers)
 {
-    const std::vector<std::vector<double>> builds = trials(moves, study, design);
+    const std::vector<std::vector<double>> builds = builds_of(trials);
     std::vector<std::vector<std::vector<Area>>> found(builds.size());
     std::vector<std::optional<BuiltLooks::Bench>> benches(workers.count());
     const bool whole = for_each_index(builds.size(), workers, [&](std::size_t i, unsigned worker) {

@@ -58,7 +58,8 @@ const std::shared_ptr<const PreparedPart>& OffsetParts::part(SurfaceId surface, 
     const Ladder& ladder = ladders_[surface];
     if (ladder.parts.empty())
         return scene_.part_of(surface);
-    const double middle = static_cast<double>(ladder.parts.size() / 2);
+    const std::size_t steps = ladder.parts.size() / 2; // to either side of the middle
+    const auto middle = static_cast<double>(steps);
     const double place = std::clamp(std::round(middle + offset / ladder.step), 0.0, 2 * middle);
     return ladder.parts[static_cast<std::size_t>(place)];
 }

@@ -57,9 +57,10 @@ struct Contributor {
 };
 
 /// What a contributor has to do with the variance of a figure (I. M. Sobol', Math. Model. Comput.
-/// Exp. 1, 1993): by itself, and together with others. Estimated after M. J. W. Jansen, Comput.
-/// Phys. Commun. 117, 1999; the intervals come from the spread between sixteen independent shifts
-/// of the sequence of builds. Estimates may lie a little below 0 or above 1.
+/// Exp. 1, 1993): by itself, and together with others. Estimated after A. Saltelli et al., Comput.
+/// Phys. Commun. 181, 2010 and M. J. W. Jansen, Comput. Phys. Commun. 117, 1999; the intervals come
+/// from the spread between sixteen independent shifts of the sequence of builds. Estimates may lie
+/// a little below 0 or above 1.
 struct VarianceShare {
     Estimate first; ///< what would vanish of the variance if it alone were held
     Estimate total; ///< what would remain if all others were

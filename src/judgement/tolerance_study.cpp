@@ -102,7 +102,7 @@ private:
         found_.whole_field = task_.directions == 0;
         std::vector<std::vector<std::size_t>> at = whole_field_;
         if (!found_.whole_field && varies())
-            at = deciding_directions(looks_, moves_, study_, design_, task_.directions,
+            at = deciding_directions(looks_, {moves_, study_, design_}, task_.directions,
                                      workers_.silent());
         looks_.keep_only(at);
         for (const auto& each : at)

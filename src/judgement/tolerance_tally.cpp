@@ -32,6 +32,7 @@ std::vector<DecidingDirection> directions_of(const std::map<std::size_t, std::si
                                              const LampLook& look)
 {
     std::vector<DecidingDirection> directions;
+    directions.reserve(counts.size());
     for (const auto& [at, builds] : counts)
         directions.push_back({look.toward[at], builds});
     std::stable_sort(directions.begin(), directions.end(),

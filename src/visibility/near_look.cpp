@@ -23,20 +23,60 @@ constexpr float none = -1;
 
 using Hidden = LitLook::Hidden;
 
+RayStart start_at(const Point& p, float skip)
+{
+    return {static_cast<float>(p.x()), static_cast<float>(p.y()), static_cast<float>(p.z()), skip};
+}
+
 /// Whatever faces the eye on one side of an edge alone lies on the outline.
-std::vector<Point> outline_points(const LitLook& look)
+std::vector<LitLattice::Index> outline_corners(const LitLook& look)
 {
     const LitLattice& lattice = look.lattice();
     std::vector<int> facing(lattice.edges().size());
     for (const LitLattice::Cell& cell : lattice.cells())
         for (const LitLattice::Index e : cell.edges)
             facing[e] += look.faces(cell) ? 1 : 0;
-    std::vector<Point> points;
+    std::vector<LitLattice::Index> corners;
     for (std::size_t e = 0; e < facing.size(); ++e)
         if (facing[e] == 1)
-            for (const LitLattice::Index v : lattice.edges()[e].ends)
-                points.push_back(lattice.vertices()[v]);
-    return points;
+            corners.insert(corners.end(), lattice.edges()[e].ends.begin(),
+                           lattice.edges()[e].ends.end());
+    std::sort(corners.begin(), corners.end());
+    corners.erase(std::unique(corners.begin(), corners.end()), corners.end());
+    return corners;
+}
+
+/// What is asked of one direction: who stands in the way, and how far that may move.
+struct Beside {
+    const Hidden& hidden; ///< of the lattice's corners
+    const Caster& obstacles;
+    Length reach;
+};
+
+/// Where, beside the lit face, it is otherwise than at its outline: from there a rim may come in.
+/// Rings of points are asked around each corner of the outline, a pitch apart.
+void add_points_beside(const LitLook& look, const Beside& beside, std::vector<Point>& points)
+{
+    constexpr int ways = 12;
+    const ViewPlane plane(look.toward());
+    const double pitch = in_mm(look.lattice().pitch());
+    const int rings = static_cast<int>(std::ceil(in_mm(beside.reach) / pitch));
+    std::vector<Point> asked;
+    std::vector<RayStart> starts;
+    Hidden expected;
+    for (const LitLattice::Index v : outline_corners(look))
+        for (int i = 0; i < rings * ways; ++i) {
+            const Angle angle = degrees(360.0 / ways * (i % ways));
+            const Vector off = cos(angle) * plane.across + sin(angle) * plane.up;
+            const int ring = 1 + i / ways;
+            asked.emplace_back(look.lattice().vertices()[v] + ring * pitch * off);
+            starts.push_back(start_at(asked.back(), std::max(0.0F, look.skip(v))));
+            expected.push_back(beside.hidden[v]);
+        }
+    const Hidden found = beside.obstacles.occluded(look.toward(), starts);
+    for (std::size_t i = 0; i < found.size(); ++i)
+        if (found[i] != expected[i])
+            points.push_back(asked[i]);
 }
 
 /// Middles of edges across which a rim runs.
@@ -143,11 +183,6 @@ double first_split(std::size_t edge)
     return 0.3 + 0.4 * (turns - std::floor(turns));
 }
 
-RayStart start_at(const Point& p, float skip)
-{
-    return {static_cast<float>(p.x()), static_cast<float>(p.y()), static_cast<float>(p.z()), skip};
-}
-
 } // namespace
 
 /// How far bodies may move, mm, before a corner or a cell of the coarse lattice may look otherwise;
@@ -174,11 +209,13 @@ NearLook::NearLook(const Prepared& lamp, const Direction& toward, const Nearby& 
     : drawn_toward_(toward), touch_(lamp.coarse.touch), rounds_(rounds_for(lamp.coarse.lattice))
 {
     const LitLook fine(lamp.fine, toward);
-    std::vector<Point> doubtful = outline_points(fine);
-    add_rim_points(fine, fine.hidden_by(lamp.fine.all), doubtful);
+    const Hidden hidden = fine.hidden_by(lamp.fine.all);
+    std::vector<Point> doubtful;
+    add_rim_points(fine, hidden, doubtful);
+    add_points_beside(fine, {hidden, lamp.fine.all, nearby.reach}, doubtful);
     add_touched_points(fine, lamp.strangers, nearby.reach, doubtful);
     const Neighbourhood near(doubtful, ViewPlane(toward));
-    // Rims lie within half an edge of the points that stand for them, outlines nearer.
+    // Rims lie within an edge or a ring of the points that stand for them.
     const Length pad = lamp.fine.lattice.pitch();
     Doubts doubts{{},
                   LitLook(lamp.coarse, toward).hidden_by(lamp.coarse.all),

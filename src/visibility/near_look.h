@@ -21,11 +21,11 @@ enum class RimSearch {
 /// One lamp toward one direction, prepared to be looked at over and over while the lit face and
 /// what stands before it move a little.
 ///
-/// Only where a shadow's rim, the lit face's outline, or something that comes near the lit face is
-/// within reach of the move are corners asked again; the others keep the answer that they had as
-/// drawn. So the area is that of visible_toward() with the same lattice, as long as moves keep to
-/// what they are said to be, up to how rims are found. Things so thin that the fine lattice misses
-/// them as drawn may be missed near them too.
+/// Only where a shadow's rim, on the lit face or beside it, or something that comes near the lit
+/// face is within reach of the move are corners asked again; the others keep the answer that they
+/// had as drawn. So the area is that of visible_toward() with the same lattice, as long as moves
+/// keep to what they are said to be, up to how rims are found. Things so thin that the fine lattice
+/// misses them as drawn may be missed near them too.
 class NearLook {
 public:
     /// Needed while it is made, not afterwards.

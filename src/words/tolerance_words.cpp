@@ -89,7 +89,7 @@ std::vector<std::vector<std::string>> contribution_rows(const ToleratedVerdict& 
     std::vector<std::vector<std::string>> rows{{"", "by itself", "with others"}};
     for (std::size_t c = 0; c < verdict.contributions.size(); ++c) {
         const Contributor& contributor = found.contributors[c];
-        const std::string name = contributor_words(contributor, study);
+        const std::string name = contributor_label(contributor, study);
         rows.push_back({contributor.kind == ContributorKind::way ? "  " + name : name,
                         variance_words(verdict.contributions[c].first),
                         variance_words(verdict.contributions[c].total)});
@@ -121,6 +121,47 @@ std::vector<Labelled> verdict_block(const ToleratedVerdict& verdict, const Toler
     return entries;
 }
 
+std::string proof_words(const DirectionProof& proof)
+{
+    const std::string whole = "Over the whole field, of " + counted(proof.builds, "build") + " ";
+    if (proof.others_decide == 0)
+        return whole + "none was worse from another direction.";
+    return whole + std::to_string(proof.others_decide) + " were worse from another direction, by " +
+           area_words(proof.most_worse) + " at most; " + std::to_string(proof.other_outcome) +
+           " had another outcome there.";
+}
+
+/// An earlier check that the same figures decide; none where there is none.
+const ToleratedCheck* same_before(const ToleratedCheck& check, const ToleranceFindings& found)
+{
+    const ToleratedVerdict& own = found.verdicts[*check.deciding];
+    for (const ToleratedCheck& other : found.checks) {
+        if (&other == &check)
+            return nullptr;
+        if (!other.deciding)
+            continue;
+        const ToleratedVerdict& verdict = found.verdicts[*other.deciding];
+        if (verdict.look == own.look && verdict.of_area == own.of_area &&
+            verdict.needed_mm2 == own.needed_mm2 && verdict.spread.mean == own.spread.mean &&
+            verdict.spread.least == own.spread.least && verdict.share.met == own.share.met)
+            return &other;
+    }
+    return nullptr;
+}
+
+std::vector<Labelled> deciding_block(const ToleratedCheck& check, const ToleranceFindings& found,
+                                     const Study& study)
+{
+    if (!check.deciding)
+        return {{"decides", "a row that is taken as drawn: tolerances do not reach it"}};
+    const ToleratedVerdict& verdict = found.verdicts[*check.deciding];
+    if (const ToleratedCheck* same = same_before(check, found))
+        return {{"decides", tolerated_verdict_words(verdict, found)},
+                {"", "with the same figures as in `" + same->name + "`"},
+                {"figures", rule_source_words(verdict, found)}};
+    return verdict_block(verdict, found, study);
+}
+
 std::string check_words(const ToleratedCheck& check, const ToleranceFindings& found,
                         const Study& study, const TextStyle& style)
 {
@@ -131,11 +172,8 @@ std::string check_words(const ToleratedCheck& check, const ToleranceFindings& fo
                                style.columns) +
                        "\n";
     std::vector<Labelled> entries{{"builds", outcome_counts(check)}};
-    if (check.deciding)
-        for (Labelled& entry : verdict_block(found.verdicts[*check.deciding], found, study))
-            entries.push_back(std::move(entry));
-    else
-        entries.push_back({"decides", "a row that is taken as drawn: tolerances do not reach it"});
+    for (Labelled& entry : deciding_block(check, found, study))
+        entries.push_back(std::move(entry));
     return text + labelled_block(entries, indent, style);
 }
 
@@ -190,6 +228,13 @@ std::string contributor_words(const Contributor& contributor, const Study& study
     const auto way = static_cast<std::size_t>(contributor.way);
     return study.variation.tolerances[contributor.tolerance].name + ": " +
            std::string(tolerance_way_words[way].key);
+}
+
+std::string contributor_label(const Contributor& contributor, const Study& study)
+{
+    return contributor.kind == ContributorKind::way
+               ? std::string(tolerance_way_words[static_cast<std::size_t>(contributor.way)].key)
+               : contributor_words(contributor, study);
 }
 
 std::string variance_words(const Estimate& estimate)
@@ -266,8 +311,9 @@ std::string needed_tolerance_words(const NeededTolerance& needed, const Study& s
                               std::string(way.unit));
     return "For " + wanted + " of builds to meet every check, `" + tolerance.name + "` may be " +
            (needed.at_least ? "at least " : "at most ") + name_list(figures) + ", " +
-           rounded(*needed.factor, 2) + " times what it is, as long as all else stays: there " +
-           there + " do.";
+           rounded(*needed.factor, 2) + " times what it is" +
+           (needed.at_least ? " (more was not tried)" : "") +
+           ", as long as all else stays: there " + there + " do.";
 }
 
 std::vector<std::string> tolerance_cautions(const ToleranceFindings& found)
@@ -280,11 +326,7 @@ std::vector<std::string> tolerance_cautions(const ToleranceFindings& found)
         all.push_back("Each lamp was looked at from " + std::to_string(found.directions) +
                       " directions at most, those that stood worst in trial builds.");
     if (const std::optional<DirectionProof>& proof = found.direction_proof)
-        all.push_back("Over the whole field, of " + counted(proof->builds, "build") + " " +
-                      std::to_string(proof->others_decide) +
-                      " were worse from another direction, by " + area_words(proof->most_worse) +
-                      " at most; " + std::to_string(proof->other_outcome) +
-                      " had another outcome there.");
+        all.push_back(proof_words(*proof));
     if (found.profile_step > Length())
         all.push_back("Offsets of profiles go in steps of " +
                       rounded(in_mm(found.profile_step), 3) + " mm.");

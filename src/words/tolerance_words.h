@@ -29,6 +29,9 @@ std::string rule_source_words(const ToleratedVerdict& verdict, const ToleranceFi
 /// "lamp unit", "lamp unit: up", "all parts", "all installation"
 std::string contributor_words(const Contributor& contributor, const Study& study);
 
+/// The same below a line that names the tolerance: of a way "up" alone.
+std::string contributor_label(const Contributor& contributor, const Study& study);
+
 /// "41.2 % (38 to 44 %)"; of a small negative estimate 0.
 std::string variance_words(const Estimate& estimate);
 
