@@ -58,10 +58,10 @@ std::string time_left_words(double seconds, std::size_t done, std::size_t all)
 }
 
 std::string progress_words(std::string_view doing, std::size_t done, std::size_t all,
-                           std::string_view pieces, int columns, std::string_view left)
+                           std::string_view pieces, int columns)
 {
     const std::string words = std::string(doing) + ": " + std::to_string(done) + " of " +
-                              std::to_string(all) + " " + std::string(pieces) + std::string(left);
+                              std::to_string(all) + " " + std::string(pieces);
     // The last column stays free: some terminals wrap as soon as it is filled.
     return first_characters(words, static_cast<std::size_t>(std::max(columns - 1, 0)));
 }
@@ -84,7 +84,7 @@ Progress ProgressLine::telling(std::string doing, std::string pieces)
         next_ms_ = now + least_gap_ms;
         const std::string left =
             time_left_words(static_cast<double>(now - began) / 1000, done, all);
-        show(progress_words(doing, done, all, pieces, terminal_columns(Stream::error), left));
+        show(progress_words(doing, done, all, pieces + left, terminal_columns(Stream::error)));
     };
 }
 

@@ -8,9 +8,9 @@
 namespace glim {
 
 /// `seeing indicator: 1200 of 3906 directions`, cut to fit one line of `columns` characters and
-/// never within a character of UTF-8. `left` goes behind it.
+/// never within a character of UTF-8.
 std::string progress_words(std::string_view doing, std::size_t done, std::size_t all,
-                           std::string_view pieces, int columns, std::string_view left = "");
+                           std::string_view pieces, int columns);
 
 /// `, about 40 s left`, `, about 3 min left`, if the rest goes as quickly as what was done in so
 /// many seconds; empty where it is too early to tell.

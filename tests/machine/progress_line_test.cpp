@@ -67,6 +67,4 @@ TEST_CASE("what is left is told once it can be, in round figures", "[machine]")
     CHECK(time_left_words(10, 18, 100) == ", about 50 s left");
     CHECK(time_left_words(10, 5, 100) == ", about 3 min left");
     CHECK(time_left_words(10, 999, 1000) == ", about 1 s left");
-    CHECK(progress_words("building", 1, 2, "builds", 80, ", about 5 s left") ==
-          "building: 1 of 2 builds, about 5 s left");
 }
