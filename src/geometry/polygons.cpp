@@ -1,5 +1,6 @@
 #include "geometry/polygons.h"
 
+#include "geometry/grid_loops.h"
 #include "geometry/triangulate.h"
 
 #include <polyclipping/clipper.hpp>
@@ -81,23 +82,45 @@ private:
 };
 
 /// On the integer grid about `centre`, counter-clockwise.
-ClipperLib::Path path_of(std::span<const Point2> polygon, const Point2& centre)
+GridLoop loop_of(std::span<const Point2> polygon, const Point2& centre)
+{
+    GridLoop loop;
+    loop.reserve(polygon.size());
+    for (const Point2& p : polygon)
+        loop.push_back({std::llround((p.x() - centre.x()) / polygon_grid_mm),
+                        std::llround((p.y() - centre.y()) / polygon_grid_mm)});
+    if (signed_area(polygon) < 0)
+        std::reverse(loop.begin(), loop.end());
+    return loop;
+}
+
+ClipperLib::Path path_of(const GridLoop& loop)
 {
     ClipperLib::Path path;
-    path.reserve(polygon.size());
-    for (const Point2& p : polygon)
-        path.emplace_back(std::llround((p.x() - centre.x()) / polygon_grid_mm),
-                          std::llround((p.y() - centre.y()) / polygon_grid_mm));
-    if (!ClipperLib::Orientation(path))
-        ClipperLib::ReversePath(path);
+    path.reserve(loop.size());
+    for (const GridPoint& p : loop)
+        path.emplace_back(p[0], p[1]);
     return path;
+}
+
+/// Where any of these lies. Obstacles are meshes: by far most edges are shared by two pieces, and
+/// uniting what is left of them costs a small part of uniting the pieces.
+ClipperLib::Paths rims_of(const std::vector<GridLoop>& pieces)
+{
+    ClipperLib::Paths paths;
+    for (const GridLoop& rim : without_shared_edges(pieces))
+        paths.push_back(path_of(rim));
+    return paths;
 }
 
 double united_area(std::span<const ConvexPolygon> pieces, const Point2& centre)
 {
-    ClipperLib::Clipper clipper;
+    std::vector<GridLoop> loops;
+    loops.reserve(pieces.size());
     for (const ConvexPolygon& piece : pieces)
-        clipper.AddPath(path_of(piece, centre), ClipperLib::ptSubject, true);
+        loops.push_back(loop_of(piece, centre));
+    ClipperLib::Clipper clipper;
+    clipper.AddPaths(rims_of(loops), ClipperLib::ptSubject, true);
     ClipperLib::Paths united;
     clipper.Execute(ClipperLib::ctUnion, united, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
     double sum = 0;
@@ -224,16 +247,15 @@ std::vector<PlaneTriangle> uncovered_pieces(const PlaneTriangle& triangle,
         std::swap(subject[1], subject[2]);
     ClipperLib::Clipper clipper;
     clipper.StrictlySimple(true);
-    bool is_covered = false;
+    std::vector<GridLoop> pieces_covered;
     Trimmer trim(subject);
     for (const ConvexPolygon& cover : covers)
-        if (const ConvexPolygon& piece = trim(cover); in_mm2(area_of(piece)) > 0) {
-            clipper.AddPath(path_of(piece, subject[0]), ClipperLib::ptClip, true);
-            is_covered = true;
-        }
-    if (!is_covered)
+        if (const ConvexPolygon& piece = trim(cover); in_mm2(area_of(piece)) > 0)
+            pieces_covered.push_back(loop_of(piece, subject[0]));
+    if (pieces_covered.empty())
         return {triangle};
-    clipper.AddPath(path_of(subject, subject[0]), ClipperLib::ptSubject, true);
+    clipper.AddPaths(rims_of(pieces_covered), ClipperLib::ptClip, true);
+    clipper.AddPath(path_of(loop_of(subject, subject[0])), ClipperLib::ptSubject, true);
     ClipperLib::Paths left;
     clipper.Execute(ClipperLib::ctDifference, left, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
     Triangles pieces;
