@@ -21,7 +21,8 @@ std::size_t deciding_node(const PushLine& line, double depth_mm)
     std::size_t neediest = 0;
     double most = -no_depth;
     for (std::size_t i = 0; i < PushLine::nodes; ++i) {
-        const double need = (line.top[i] - line.low[i]) / line.axes.share;
+        const std::size_t whole = PushLine::entry(i);
+        const double need = (line.top[whole] - line.low[whole]) / line.axes.share;
         if (!std::isfinite(need))
             continue;
         if (need >= depth_mm)
@@ -41,7 +42,7 @@ struct Highest {
     std::size_t facet = 0;
 };
 
-/// A place across a line's view, and how far towards the eye the lit face is there.
+/// A place across a line's view, and how far before the lit face is there.
 struct LineColumn {
     const PushLine& line;
     double u, w;

@@ -15,9 +15,17 @@ std::uint32_t PushLine::column_of(double place)
     return static_cast<std::uint32_t>(std::clamp(column, 0.0, columns - 1.0));
 }
 
+std::size_t PushLine::row_of(double w) const
+{
+    const double row = std::floor((w - w_least) / row_depth);
+    return static_cast<std::size_t>(std::clamp(row, 0.0, rows - 1.0));
+}
+
 namespace {
 
 using Index = LitLattice::Index;
+/// A lit face across its push still has a depth; mm.
+constexpr double least_row_depth = 1e-3;
 
 /// Between its nodes a top line may lie so far above what it stands for; mm.
 constexpr double top_grain = 0.1;
@@ -44,6 +52,11 @@ private:
 
     Line line_of(std::size_t pusher) const;
     void raise_needs(Line& line);
+    /// From where on things may stand before a corner.
+    double before_skip(const Line& line, Index vertex) const
+    {
+        return line.places[vertex].w + line.line.axes.before_along(look_.skip(vertex));
+    }
     double need_at(const Line& line, Index vertex) const;
     bool is_seen_from_under(const Line& line) const;
     void fill_nodes(Line& line) const;
@@ -77,6 +90,9 @@ Sight::Line Sight::line_of(std::size_t pusher) const
                   .axes = axes,
                   .u_least = tops.u_least(),
                   .step = tops.step(),
+                  .w_least = window.w_least,
+                  .row_depth =
+                      std::max((window.w_most - window.w_least) / PushLine::rows, least_row_depth),
                   .top = {},
                   .low = {},
                   .depth = {}};
@@ -88,7 +104,7 @@ Sight::Line Sight::line_of(std::size_t pusher) const
 double Sight::need_at(const Line& line, Index vertex) const
 {
     const SeenPlace& at = line.places[vertex];
-    const double over = line.tops.top(at.u, at.w + look_.skip(vertex)) - at.y;
+    const double over = line.tops.top(at.u, before_skip(line, vertex)) - at.y;
     const bool hidden = hidden_[vertex] != 0;
     if ((over > 0 && !hidden) || over == TopLine::nothing)
         return -no_depth;
@@ -115,7 +131,7 @@ bool Sight::is_seen_from_under(const Line& line) const
         if (look_.skip(v) < 0 || hidden_[v] != 0)
             continue;
         const SeenPlace& at = line.places[v];
-        if (line.tops.top(at.u, at.w + look_.skip(v)) > at.y + top_grain)
+        if (line.tops.top(at.u, before_skip(line, v)) > at.y + top_grain)
             return true;
     }
     return false;
@@ -129,25 +145,29 @@ void Sight::fill_nodes(Line& line, const LitLattice::Cell& cell) const
         const SeenPlace& at = line.places[v];
         u_least = std::min(u_least, at.u);
         u_most = std::max(u_most, at.u);
-        w = std::min(w, at.w + look_.skip(v));
+        w = std::min(w, before_skip(line, v));
         y = std::min(y, at.y);
-        top = std::min(top, line.tops.top(at.u, at.w + look_.skip(v)));
+        top = std::min(top, line.tops.top(at.u, before_skip(line, v)));
     }
     const std::size_t last = line.tops.node_at(u_most + l.step);
     for (std::size_t i = line.tops.node_at(u_least - l.step); i <= last; ++i) {
-        l.low[i] = std::min(l.low[i], y - spare_);
         l.depth[i] = std::min(l.depth[i], w);
-        l.top[i] = std::min(l.top[i], top);
+        for (std::size_t row = l.row_of(w); row < PushLine::rows; ++row) {
+            double& low = l.low[PushLine::entry(i, row)];
+            double& least_top = l.top[PushLine::entry(i, row)];
+            low = std::min(low, y - spare_);
+            least_top = std::min(least_top, top);
+        }
     }
 }
 
 // Where everything stands before the lit face its own top line is the exact one; where something
-// stands beside it in depth, the tops over a node's cells differ, and the least asks for most.
+// stands beside it the tops over a node's cells differ, and the least of a row asks for most.
 void Sight::fill_nodes(Line& line) const
 {
     PushLine& l = line.line;
-    l.top.assign(PushLine::nodes, infinite);
-    l.low.assign(PushLine::nodes, infinite);
+    l.top.assign(PushLine::nodes * PushLine::rows, infinite);
+    l.low.assign(PushLine::nodes * PushLine::rows, infinite);
     l.depth.assign(PushLine::nodes, infinite);
     for (const LitLattice::Cell& cell : look_.lattice().cells()) {
         const auto fixed = [&](Index v) { return fixed_[v] != 0; };
@@ -156,7 +176,9 @@ void Sight::fill_nodes(Line& line) const
     }
     for (std::size_t i = 0; i < PushLine::nodes; ++i)
         if (l.depth[i] < infinite && !line.tops.is_beside(i, l.depth[i]))
-            l.top[i] = line.tops.front(l.u_least + l.step * static_cast<double>(i));
+            std::fill_n(l.top.begin() + static_cast<std::ptrdiff_t>(PushLine::entry(i, 0)),
+                        PushLine::rows,
+                        line.tops.front(l.u_least + l.step * static_cast<double>(i)));
 }
 
 /// What a fixed part's rim leaves of a cell, as triangles about its first corner.

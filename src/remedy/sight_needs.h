@@ -6,23 +6,35 @@
 
 namespace glim {
 
-/// How low a pusher has to stay toward one direction, node by node across its view, and what of the
-/// lit face is behind there. Columns divide the nodes evenly.
+/// How low a pusher has to stay toward one direction: node by node across its view, and of what of
+/// the lit face lies behind. Columns divide the nodes evenly. What lies before only a part of the
+/// lit face has to sink for that part alone, so the lit face is divided from behind into rows.
 struct PushLine {
     static constexpr std::size_t nodes = 257;
     static constexpr std::size_t columns = 32;
+    static constexpr std::size_t rows = 16;
+
+    /// By node, then by row: of the lit face up to that row, from behind.
+    using Table = std::vector<double>;
 
     std::size_t pusher = 0; ///< place in the eye's
     PushAxes axes;
     double u_least = 0;
     double step = 1;
-    std::vector<double> top;   ///< how high the pusher reaches before the lit face
-    std::vector<double> low;   ///< the lowest of the lit face that nothing fixed hides; less spare
-    std::vector<double> depth; ///< w of the lit face's furthest from the eye there
+    double w_least = 0;
+    double row_depth = 1;
+    Table top;                 ///< how high the pusher reaches before the lit face
+    Table low;                 ///< the lowest of the lit face that nothing fixed hides; less spare
+    std::vector<double> depth; ///< w of the lit face's least far before there
 
     /// Of the node or column at that place across; may lie outside.
     double place_of(double u) const { return (u - u_least) / step; }
     static std::uint32_t column_of(double place);
+    /// The row that something lies before at most; the last where it lies before all of it.
+    std::size_t row_of(double w) const;
+    static std::size_t entry(std::size_t node, std::size_t row) { return node * rows + row; }
+    /// Of the whole lit face.
+    static std::size_t entry(std::size_t node) { return entry(node, rows - 1); }
 };
 
 /// One lamp toward one direction: how deep a relief has to be for what to be seen.

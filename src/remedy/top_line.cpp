@@ -22,7 +22,7 @@ SeenPlace between(const SeenPlace& a, const SeenPlace& b, double u)
 
 } // namespace
 
-/// A patch's points as the axes have them, and where they are in depth.
+/// A patch's points as the axes have them, and where they are before it or behind.
 struct TopLine::Places {
     std::vector<SeenPlace> at;
     std::vector<Depth> depth;

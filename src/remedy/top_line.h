@@ -39,13 +39,11 @@ public:
     double u_least() const { return u_least_; }
     double step() const { return step_; }
     std::size_t node_at(double u) const;
-    /// Of what lies wholly nearer to the eye than the lit face; straight between nodes.
+    /// Of what lies wholly before the lit face; straight between nodes.
     double front(double u) const;
-    /// The same together with what lies beside the lit face in depth, as far as it is nearer to the
-    /// eye than `w`.
+    /// The same together with what lies beside the lit face, as far as it is before `w`.
     double top(double u, double w) const;
-    /// Whether anything beside the lit face in depth stands at that node, nearer to the eye than
-    /// `w`.
+    /// Whether anything beside the lit face stands at that node, before `w`.
     bool is_beside(std::size_t node, double w) const;
 
 private:

@@ -19,13 +19,13 @@ std::size_t clamped_node(double place)
 }
 
 /// Between two nodes where both know it, else the nearer one's.
-double top_at(const PushLine& line, double place)
+double top_at(const PushLine& line, double place, std::size_t row)
 {
     const double at = std::clamp(place, 0.0, last_node);
     const std::size_t i = std::min(static_cast<std::size_t>(at), PushLine::nodes - 2);
     const double s = at - static_cast<double>(i);
-    const double a = line.top[i];
-    const double b = line.top[i + 1];
+    const double a = line.top[PushLine::entry(i, row)];
+    const double b = line.top[PushLine::entry(i + 1, row)];
     return std::isfinite(a) && std::isfinite(b) ? a + s * (b - a) : (s < 0.5 ? a : b);
 }
 
@@ -60,14 +60,16 @@ bool asks(const DepthAsked& asked, std::size_t which, const std::array<Point, 3>
     const double last = line.place_of(reach.u_most);
     if (last < 0 || first > last_node)
         return false;
+    const std::size_t row = line.row_of(reach.w_most);
     const std::size_t end = clamped_node(last + 1);
     for (std::size_t i = clamped_node(first - 1); i <= end; ++i) {
         const double depth = which == 0
                                  ? asked.depth_mm[PushLine::column_of(static_cast<double>(i))]
                                  : asked.deepest_mm();
-        if (depth <= 0 || reach.w_most <= line.depth[i] || !std::isfinite(line.top[i]))
+        const std::size_t entry = PushLine::entry(i, row);
+        if (depth <= 0 || reach.w_most <= line.depth[i] || !std::isfinite(line.top[entry]))
             continue;
-        if (reach.y_most > std::max(line.top[i] - depth * line.axes.share, line.low[i]))
+        if (reach.y_most > std::max(line.top[entry] - depth * line.axes.share, line.low[entry]))
             return true;
     }
     return false;
@@ -132,10 +134,11 @@ std::optional<AskedOfPoint> asked_of_point(const PushLine& line, const Point& sc
     if (place < -margin || place > last_node + margin)
         return std::nullopt;
     const std::size_t node = clamped_node(place);
-    const double top = top_at(line, place);
+    const std::size_t row = line.row_of(p.w);
+    const double top = top_at(line, place, row);
     if (p.w <= line.depth[node] || !std::isfinite(top))
         return std::nullopt;
-    const double most = (p.y - line.low[node]) / line.axes.share;
+    const double most = (p.y - line.low[PushLine::entry(node, row)]) / line.axes.share;
     if (most <= 0)
         return std::nullopt;
     return AskedOfPoint{(p.y - top) / line.axes.share, most, PushLine::column_of(place - margin),
