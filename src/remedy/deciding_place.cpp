@@ -42,10 +42,11 @@ struct Highest {
     std::size_t facet = 0;
 };
 
-/// A place across a line's view, and how far before the lit face is there.
+/// A place across a line's view, and the node there.
 struct LineColumn {
     const PushLine& line;
-    double u, w;
+    double u;
+    std::size_t node;
 };
 
 /// Raises `highest` to where an edge crosses `u` before the lit face.
@@ -61,7 +62,7 @@ void look_at_edge(const StandingPatch& patch, const PatchEdge& edge, const LineC
     const double s = a == b ? 0.5 : a / (a - b);
     const Point place = from + s * (to - from);
     const SeenPlace seen = seen_place(column.line.axes, place);
-    if (seen.w > column.w && seen.y > highest.y)
+    if (seen.y > highest.y && column.line.entry_before(column.node, seen.w))
         highest = {seen.y, place, &patch, edge.first};
 }
 
@@ -72,7 +73,7 @@ Highest highest_at(const LampEye& eye, const PushLine& line, double depth_mm)
     Highest highest;
     for (const StandingPatch* patch : eye.pushers[line.pusher].patches)
         for (const PatchEdge& edge : patch->edges)
-            look_at_edge(*patch, edge, {line, u, line.depth[node]}, highest);
+            look_at_edge(*patch, edge, {line, u, node}, highest);
     return highest;
 }
 

@@ -21,6 +21,16 @@ std::size_t PushLine::row_of(double w) const
     return static_cast<std::size_t>(std::clamp(row, 0.0, rows - 1.0));
 }
 
+std::optional<std::size_t> PushLine::entry_before(std::size_t node, double w) const
+{
+    const std::size_t row = row_of(w);
+    if (w > from[entry(node, row)])
+        return entry(node, row);
+    if (row == 0 || top[entry(node, row - 1)] == std::numeric_limits<double>::infinity())
+        return std::nullopt;
+    return entry(node, row - 1);
+}
+
 namespace {
 
 using Index = LitLattice::Index;
@@ -59,6 +69,7 @@ private:
     }
     double need_at(const Line& line, Index vertex) const;
     bool is_seen_from_under(const Line& line) const;
+    void set_tops_before_all(Line& line, std::size_t node) const;
     void fill_nodes(Line& line) const;
     void fill_nodes(Line& line, const LitLattice::Cell& cell) const;
     void add_pieces(SightNeeds& needs, const Line* main) const;
@@ -95,7 +106,7 @@ Sight::Line Sight::line_of(std::size_t pusher) const
                       std::max((window.w_most - window.w_least) / PushLine::rows, least_row_depth),
                   .top = {},
                   .low = {},
-                  .depth = {}};
+                  .from = {}};
     return {std::move(line), std::move(tops), std::move(places)};
 }
 
@@ -151,7 +162,8 @@ void Sight::fill_nodes(Line& line, const LitLattice::Cell& cell) const
     }
     const std::size_t last = line.tops.node_at(u_most + l.step);
     for (std::size_t i = line.tops.node_at(u_least - l.step); i <= last; ++i) {
-        l.depth[i] = std::min(l.depth[i], w);
+        double& from = l.from[PushLine::entry(i, l.row_of(w))];
+        from = std::min(from, w);
         for (std::size_t row = l.row_of(w); row < PushLine::rows; ++row) {
             double& low = l.low[PushLine::entry(i, row)];
             double& least_top = l.top[PushLine::entry(i, row)];
@@ -161,6 +173,21 @@ void Sight::fill_nodes(Line& line, const LitLattice::Cell& cell) const
     }
 }
 
+/// Where nothing stands beside the lit face, the top line of what is before it is the exact one.
+void Sight::set_tops_before_all(Line& line, std::size_t node) const
+{
+    PushLine& l = line.line;
+    const auto at = [&](PushLine::Table& table) {
+        return table.begin() + static_cast<std::ptrdiff_t>(PushLine::entry(node, 0));
+    };
+    const auto first = std::find_if(at(l.from), at(l.from) + PushLine::rows,
+                                    [](double from) { return from < infinite; });
+    if (first == at(l.from) + PushLine::rows || line.tops.is_beside(node, *first))
+        return;
+    const double front = line.tops.front(l.u_least + l.step * static_cast<double>(node));
+    std::fill(at(l.top) + (first - at(l.from)), at(l.top) + PushLine::rows, front);
+}
+
 // Where everything stands before the lit face its own top line is the exact one; where something
 // stands beside it the tops over a node's cells differ, and the least of a row asks for most.
 void Sight::fill_nodes(Line& line) const
@@ -168,17 +195,14 @@ void Sight::fill_nodes(Line& line) const
     PushLine& l = line.line;
     l.top.assign(PushLine::nodes * PushLine::rows, infinite);
     l.low.assign(PushLine::nodes * PushLine::rows, infinite);
-    l.depth.assign(PushLine::nodes, infinite);
+    l.from.assign(PushLine::nodes * PushLine::rows, infinite);
     for (const LitLattice::Cell& cell : look_.lattice().cells()) {
         const auto fixed = [&](Index v) { return fixed_[v] != 0; };
         if (look_.faces(cell) && !std::all_of(cell.corners.begin(), cell.corners.end(), fixed))
             fill_nodes(line, cell);
     }
     for (std::size_t i = 0; i < PushLine::nodes; ++i)
-        if (l.depth[i] < infinite && !line.tops.is_beside(i, l.depth[i]))
-            std::fill_n(l.top.begin() + static_cast<std::ptrdiff_t>(PushLine::entry(i, 0)),
-                        PushLine::rows,
-                        line.tops.front(l.u_least + l.step * static_cast<double>(i)));
+        set_tops_before_all(line, i);
 }
 
 /// What a fixed part's rim leaves of a cell, as triangles about its first corner.

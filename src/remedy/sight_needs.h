@@ -4,6 +4,8 @@
 #include "remedy/lamp_eye.h"
 #include "remedy/push_axes.h"
 
+#include <optional>
+
 namespace glim {
 
 /// How low a pusher has to stay toward one direction: node by node across its view, and of what of
@@ -12,7 +14,7 @@ namespace glim {
 struct PushLine {
     static constexpr std::size_t nodes = 257;
     static constexpr std::size_t columns = 32;
-    static constexpr std::size_t rows = 16;
+    static constexpr std::size_t rows = 64;
 
     /// By node, then by row: of the lit face up to that row, from behind.
     using Table = std::vector<double>;
@@ -23,15 +25,17 @@ struct PushLine {
     double step = 1;
     double w_least = 0;
     double row_depth = 1;
-    Table top;                 ///< how high the pusher reaches before the lit face
-    Table low;                 ///< the lowest of the lit face that nothing fixed hides; less spare
-    std::vector<double> depth; ///< w of the lit face's least far before there
+    Table top;  ///< how high the pusher reaches before the lit face
+    Table low;  ///< the lowest of the lit face that nothing fixed hides; less spare
+    Table from; ///< from what w on something lies before the lit face of just that row
 
     /// Of the node or column at that place across; may lie outside.
     double place_of(double u) const { return (u - u_least) / step; }
     static std::uint32_t column_of(double place);
-    /// The row that something lies before at most; the last where it lies before all of it.
     std::size_t row_of(double w) const;
+    /// The entry of the lit face that something lies before at that node; none where it lies before
+    /// nothing of it.
+    std::optional<std::size_t> entry_before(std::size_t node, double w) const;
     static std::size_t entry(std::size_t node, std::size_t row) { return node * rows + row; }
     /// Of the whole lit face.
     static std::size_t entry(std::size_t node) { return entry(node, rows - 1); }

@@ -133,25 +133,40 @@ std::size_t TopLine::node_at(double u) const
     return static_cast<std::size_t>(std::clamp(place, 0.0, static_cast<double>(nodes - 1)));
 }
 
-double TopLine::front(double u) const
+template <class At>
+double TopLine::between_nodes(double u, const At& at) const
 {
     const double place = std::clamp((u - u_least_) / step_, 0.0, static_cast<double>(nodes - 1));
     const std::size_t i = std::min(static_cast<std::size_t>(place), nodes - 2);
     const double s = place - static_cast<double>(i);
-    if (front_[i] == nothing || front_[i + 1] == nothing)
-        return s < 0.5 ? front_[i] : front_[i + 1];
-    return front_[i] + s * (front_[i + 1] - front_[i]);
+    const double a = at(i);
+    const double b = at(i + 1);
+    if (a == nothing || b == nothing)
+        return s < 0.5 ? a : b;
+    return a + s * (b - a);
 }
 
-double TopLine::top(double u, double w) const
+double TopLine::front(double u) const
 {
-    double highest = front(u);
-    for (const Slice& slice : beside_[node_at(u)]) {
+    return between_nodes(u, [this](std::size_t node) { return front_[node]; });
+}
+
+double TopLine::top_of_node(std::size_t node, double w) const
+{
+    double highest = front_[node];
+    for (const Slice& slice : beside_[node]) {
         if (slice.y_high <= highest)
             break;
         highest = std::max(highest, high_beyond(slice, w));
     }
     return highest;
+}
+
+// What is wholly before the lit face at one node may be beside it at the next, so the two are put
+// together before anything is drawn between nodes.
+double TopLine::top(double u, double w) const
+{
+    return between_nodes(u, [&](std::size_t node) { return top_of_node(node, w); });
 }
 
 bool TopLine::is_beside(std::size_t node, double w) const

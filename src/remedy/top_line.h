@@ -41,7 +41,8 @@ public:
     std::size_t node_at(double u) const;
     /// Of what lies wholly before the lit face; straight between nodes.
     double front(double u) const;
-    /// The same together with what lies beside the lit face, as far as it is before `w`.
+    /// The same together with what lies beside the lit face, as far as it is before `w`; straight
+    /// between nodes.
     double top(double u, double w) const;
     /// Whether anything beside the lit face stands at that node, before `w`.
     bool is_beside(std::size_t node, double w) const;
@@ -62,6 +63,9 @@ private:
         std::ptrdiff_t first, last;
     };
     NodeRange nodes_between(double u_least, double u_most) const;
+    template <class At>
+    double between_nodes(double u, const At& at) const;
+    double top_of_node(std::size_t node, double w) const;
     static double high_beyond(const Slice& slice, double w);
 
     double u_least_;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace glim {
 
@@ -60,16 +61,15 @@ bool asks(const DepthAsked& asked, std::size_t which, const std::array<Point, 3>
     const double last = line.place_of(reach.u_most);
     if (last < 0 || first > last_node)
         return false;
-    const std::size_t row = line.row_of(reach.w_most);
     const std::size_t end = clamped_node(last + 1);
     for (std::size_t i = clamped_node(first - 1); i <= end; ++i) {
         const double depth = which == 0
                                  ? asked.depth_mm[PushLine::column_of(static_cast<double>(i))]
                                  : asked.deepest_mm();
-        const std::size_t entry = PushLine::entry(i, row);
-        if (depth <= 0 || reach.w_most <= line.depth[i] || !std::isfinite(line.top[entry]))
+        const std::optional<std::size_t> entry = line.entry_before(i, reach.w_most);
+        if (depth <= 0 || !entry || !std::isfinite(line.top[*entry]))
             continue;
-        if (reach.y_most > std::max(line.top[entry] - depth * line.axes.share, line.low[entry]))
+        if (reach.y_most > std::max(line.top[*entry] - depth * line.axes.share, line.low[*entry]))
             return true;
     }
     return false;
@@ -134,15 +134,20 @@ std::optional<AskedOfPoint> asked_of_point(const PushLine& line, const Point& sc
     if (place < -margin || place > last_node + margin)
         return std::nullopt;
     const std::size_t node = clamped_node(place);
-    const std::size_t row = line.row_of(p.w);
-    const double top = top_at(line, place, row);
-    if (p.w <= line.depth[node] || !std::isfinite(top))
+    const std::optional<std::size_t> entry = line.entry_before(node, p.w);
+    if (!entry)
         return std::nullopt;
-    const double most = (p.y - line.low[PushLine::entry(node, row)]) / line.axes.share;
+    const double top = top_at(line, place, *entry % PushLine::rows);
+    if (!std::isfinite(top))
+        return std::nullopt;
+    const double most = (p.y - line.low[*entry]) / line.axes.share;
     if (most <= 0)
         return std::nullopt;
-    return AskedOfPoint{(p.y - top) / line.axes.share, most, PushLine::column_of(place - margin),
-                        PushLine::column_of(place + margin), PushLine::column_of(place)};
+    // Nothing stands above its own top line: what seems to, between nodes or beside them, sinks as
+    // the highest does.
+    return AskedOfPoint{std::min(0.0, (p.y - top) / line.axes.share), most,
+                        PushLine::column_of(place - margin), PushLine::column_of(place + margin),
+                        PushLine::column_of(place)};
 }
 
 std::vector<double> wanted_depths(const PatchOfGround& patch, const std::vector<Point>& points,
