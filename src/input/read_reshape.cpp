@@ -43,16 +43,17 @@ void check_role(TableReader& surface, Role role)
 
 std::optional<Reshape> read_reshape(TableReader& surface, Role role)
 {
-    const bool reshapeable = surface.truth("reshapeable").value_or(false);
+    const std::optional<bool> reshapeable = surface.truth("reshapeable");
     Reshape reshape;
     reshape.push = read_push(surface);
     read_fixed_edges(surface, reshape);
-    if (reshapeable) {
+    if (reshapeable.value_or(false)) {
         check_role(surface, role);
         return reshape;
     }
+    // A study laid over another says false where the other says true, and leaves its keys alone.
     for (const char* key : {"push", "fixed_edges"})
-        if (surface.has(key))
+        if (!reshapeable && surface.has(key))
             surface.complain(key,
                              "`" + std::string(key) + "` of " + surface.words() +
                                  " says nothing of a surface that is not reshapeable",

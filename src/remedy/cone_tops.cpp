@@ -1,7 +1,9 @@
 #include "remedy/cone_tops.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <utility>
 
 namespace glim {
 
@@ -28,6 +30,8 @@ ConeTops::ConeTops(const std::vector<Point>& points, const Direction& push,
     }
     if (highest_ == nowhere)
         return;
+    for (int level = 0; level <= levels; ++level)
+        highest_of_[level].assign(std::size_t{1} << (2 * (levels - level)), nowhere);
     least_ = least;
     cell_ = std::max((most - least).maxCoeff(), least_extent) / (cells_across - 1);
     for (std::size_t i = 0; i < points.size(); ++i) {
@@ -36,48 +40,55 @@ ConeTops::ConeTops(const std::vector<Point>& points, const Direction& push,
         const Point2 at = plane_.project(points[i]);
         const auto column = static_cast<long>((at.x() - least_.x()) / cell_);
         const auto row = static_cast<long>((at.y() - least_.y()) / cell_);
-        Cell& cell = cells_[row * cells_across + column];
-        cell.tops.push_back({at, heights[i]});
-        cell.highest = std::max(cell.highest, heights[i]);
+        cells_[row * cells_across + column].tops.push_back({at, heights[i]});
+        for (int level = 0; level <= levels; ++level) {
+            double& highest = highest_of_[level][place({level, column >> level, row >> level})];
+            highest = std::max(highest, heights[i]);
+        }
     }
 }
 
-void ConeTops::look_into(long column, long row, const Point2& p, double& best) const
+void ConeTops::look_into(const Cell& cell, const Point2& p, double& best) const
 {
-    if (column < 0 || row < 0 || column >= cells_across || row >= cells_across)
-        return;
-    const Cell& cell = cells_[row * cells_across + column];
-    if (cell.highest <= best)
-        return;
     for (const Top& top : cell.tops)
         if (top.height > best)
             best = std::max(best, top.height - slope_ * (top.at - p).norm());
 }
 
-// Cells in rings around the point, until no cone from further away can be higher.
+double ConeTops::bound(const Block& block, const Point2& p) const
+{
+    const double side = cell_ * static_cast<double>(1L << block.level);
+    const Point2 least =
+        least_ + side * Point2(static_cast<double>(block.column), static_cast<double>(block.row));
+    const Point2 most = least + Point2::Constant(side);
+    const Point2 off = (least - p).cwiseMax(p - most).cwiseMax(Point2::Zero());
+    return highest(block) - slope_ * off.norm();
+}
+
+// The most promising quarter first, so that the others seldom promise more than was found.
+void ConeTops::look_into(const Block& block, const Point2& p, double& best) const
+{
+    if (block.level == 0) {
+        look_into(cells_[block.row * cells_across + block.column], p, best);
+        return;
+    }
+    std::array<std::pair<double, Block>, 4> quarters;
+    for (long i = 0; i < 4; ++i) {
+        const Block quarter{block.level - 1, 2 * block.column + i % 2, 2 * block.row + i / 2};
+        quarters[i] = {bound(quarter, p), quarter};
+    }
+    std::sort(quarters.begin(), quarters.end(),
+              [](const auto& a, const auto& b) { return a.first > b.first; });
+    for (const auto& [promise, quarter] : quarters)
+        if (promise > best)
+            look_into(quarter, p, best);
+}
+
 double ConeTops::at(const Point& point, double floor) const
 {
-    if (highest_ == nowhere)
-        return nowhere;
-    const Point2 p = plane_.project(point);
-    const auto column = static_cast<long>(std::floor((p.x() - least_.x()) / cell_));
-    const auto row = static_cast<long>(std::floor((p.y() - least_.y()) / cell_));
-    const long outside =
-        std::max({0L, -column, -row, column - cells_across + 1, row - cells_across + 1});
     double best = floor;
-    for (long ring = outside; ring < outside + 2 * cells_across; ++ring) {
-        if (highest_ - slope_ * cell_ * static_cast<double>(ring - 1) <= best)
-            break;
-        for (long i = -ring; i <= ring; ++i) {
-            look_into(column + i, row - ring, p, best);
-            if (ring > 0)
-                look_into(column + i, row + ring, p, best);
-            if (std::abs(i) < ring) {
-                look_into(column - ring, row + i, p, best);
-                look_into(column + ring, row + i, p, best);
-            }
-        }
-    }
+    if (highest_ != nowhere)
+        look_into({levels, 0, 0}, plane_.project(point), best);
     return best > floor ? best : nowhere;
 }
 

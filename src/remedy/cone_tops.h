@@ -2,6 +2,7 @@
 
 #include "geometry/direction.h"
 
+#include <array>
 #include <limits>
 #include <vector>
 
@@ -26,11 +27,24 @@ private:
     };
     struct Cell {
         std::vector<Top> tops;
-        double highest = -std::numeric_limits<double>::infinity();
     };
-    void look_into(long column, long row, const Point2& p, double& best) const;
+    /// A square of 2^level by 2^level cells.
+    struct Block {
+        int level;
+        long column, row;
+    };
+    static std::size_t place(const Block& block)
+    {
+        return static_cast<std::size_t>((block.row << (levels - block.level)) + block.column);
+    }
+    double highest(const Block& block) const { return highest_of_[block.level][place(block)]; }
+    /// No cone of the block is higher there.
+    double bound(const Block& block, const Point2& p) const;
+    void look_into(const Block& block, const Point2& p, double& best) const;
+    void look_into(const Cell& cell, const Point2& p, double& best) const;
 
-    static constexpr long cells_across = 128;
+    static constexpr int levels = 7;
+    static constexpr long cells_across = 1L << levels;
 
     ViewPlane plane_;
     double slope_;
@@ -38,6 +52,7 @@ private:
     double cell_ = 1; ///< side, mm
     double highest_ = -std::numeric_limits<double>::infinity();
     std::vector<Cell> cells_;
+    std::array<std::vector<double>, levels + 1> highest_of_; ///< by level, then row by row
 };
 
 } // namespace glim

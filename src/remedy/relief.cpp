@@ -19,13 +19,15 @@ constexpr int most_checks = 3;
 /// Neighbours of the grid, across its diagonals too.
 constexpr double diagonal = 1.5;
 /// How near to each other directions between them are asked for.
-constexpr Angle between_step = degrees(1);
+constexpr Angle between_step = degrees(2.5);
 /// What figures may be off is asked for with so much on top.
 constexpr double doubt_share = 1.1;
 /// What a check finds wanting is asked for with so much on top, that the next round suffices.
 constexpr double raise = 1.1;
 /// And with no less than this; mm2.
 constexpr double least_raise_mm2 = 0.02;
+/// Twins that need the same but for rounding: the first, as drawn, is told of; mm.
+constexpr double depth_grain_mm = 1e-3;
 
 std::vector<std::size_t> asked_checks(const Study& study)
 {
@@ -208,7 +210,7 @@ void ReliefFinder::set_least()
     for (std::size_t i = 0; i < depths_.size(); ++i) {
         from_under = from_under || depths_[i].seen_from_under;
         if (i < own_ && depths_[i].depth_mm &&
-            (!deepest || *depths_[i].depth_mm > *depths_[*deepest].depth_mm))
+            (!deepest || *depths_[i].depth_mm > *depths_[*deepest].depth_mm + depth_grain_mm))
             deepest = i;
     }
     if (!deepest)

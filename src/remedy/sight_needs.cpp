@@ -162,14 +162,10 @@ void Sight::fill_nodes(Line& line, const LitLattice::Cell& cell) const
     }
     const std::size_t last = line.tops.node_at(u_most + l.step);
     for (std::size_t i = line.tops.node_at(u_least - l.step); i <= last; ++i) {
-        double& from = l.from[PushLine::entry(i, l.row_of(w))];
-        from = std::min(from, w);
-        for (std::size_t row = l.row_of(w); row < PushLine::rows; ++row) {
-            double& low = l.low[PushLine::entry(i, row)];
-            double& least_top = l.top[PushLine::entry(i, row)];
-            low = std::min(low, y - spare_);
-            least_top = std::min(least_top, top);
-        }
+        const std::size_t entry = PushLine::entry(i, l.row_of(w));
+        l.from[entry] = std::min(l.from[entry], w);
+        l.low[entry] = std::min(l.low[entry], y - spare_);
+        l.top[entry] = std::min(l.top[entry], top);
     }
 }
 
@@ -201,8 +197,14 @@ void Sight::fill_nodes(Line& line) const
         if (look_.faces(cell) && !std::all_of(cell.corners.begin(), cell.corners.end(), fixed))
             fill_nodes(line, cell);
     }
-    for (std::size_t i = 0; i < PushLine::nodes; ++i)
+    for (std::size_t i = 0; i < PushLine::nodes; ++i) {
+        for (std::size_t row = 1; row < PushLine::rows; ++row)
+            for (PushLine::Table* table : {&l.low, &l.top}) {
+                double& least = (*table)[PushLine::entry(i, row)];
+                least = std::min(least, (*table)[PushLine::entry(i, row - 1)]);
+            }
         set_tops_before_all(line, i);
+    }
 }
 
 /// What a fixed part's rim leaves of a cell, as triangles about its first corner.

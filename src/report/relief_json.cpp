@@ -43,6 +43,7 @@ Json json_of(const ReliefSight& sight, const Relief& relief, const Study& study)
 Json json_of(const LeastDepth& least)
 {
     return Json::Object{{"depth_mm", in_mm(least.depth)},
+                        {"for_sure_mm", in_mm(least.for_sure)},
                         {"attained", least.attained()},
                         {"height_field", least.height_field},
                         {"nothing_seen_from_under", least.nothing_seen_from_under},

@@ -63,12 +63,19 @@ std::vector<Labelled> bound_entries(const Relief& relief, const Study& study)
         return {};
     const LeastDepth& least = *relief.least;
     const ReliefSight& sight = relief.sights[least.sight];
-    return {{"least depth", mm(least.depth) + ": " + bound_words(least)},
-            {"because of", seen_from(relief, sight) + ": " + area_words(sight.seen) + " in view, " +
-                               area_words(sight.needed) + " wanted; " + quoted(least.surface) +
-                               " has to sink that much at " + at(least.place)},
-            {"asked by", quoted(study.checks[sight.check].name) + ", row " + sight.row + "; in " +
-                             counted(relief.sights.size(), "direction") + " too little was seen"}};
+    std::vector<Labelled> entries = {{"least depth", mm(least.depth) + ": " + bound_words(least)}};
+    if (least.for_sure > least.depth)
+        entries.push_back({"for sure", mm(least.for_sure) +
+                                           ": the same, and verdicts that stand whatever the "
+                                           "meshes may be off"});
+    entries.insert(
+        entries.end(),
+        {{"because of", seen_from(relief, sight) + ": " + area_words(sight.seen) + " in view, " +
+                            area_words(sight.needed) + " wanted; " + quoted(least.surface) +
+                            " has to sink that much at " + at(least.place)},
+         {"asked by", quoted(study.checks[sight.check].name) + ", row " + sight.row + "; in " +
+                          counted(relief.sights.size(), "direction") + " too little was seen"}});
+    return entries;
 }
 
 std::string slope_words(const Relief& relief, const Study& study)

@@ -1,5 +1,5 @@
+#include "demo/demo_theme.h"
 #include "geometry/facet_distance.h"
-#include "input/read_study.h"
 #include "input/shipped_tables.h"
 #include "judgement/check_study.h"
 
@@ -14,11 +14,8 @@ namespace {
 
 using namespace glim;
 
-Study theme(const std::string& letter)
-{
-    return read_study(std::filesystem::path(GLIM_SOURCE_DIR) / "meshes" / "demo" /
-                      ("theme-" + letter + ".toml"));
-}
+using demo::surface;
+using demo::theme;
 
 /// With fewer directions than the study asks for; corners of the fields are always among them, and
 /// all of these themes are at their worst there.
@@ -27,14 +24,6 @@ Findings checked(const std::string& letter)
     Study study = theme(letter);
     study.sampling.step = degrees(15);
     return check_study(study);
-}
-
-const Surface& surface(const Study& study, const std::string& name)
-{
-    for (const Surface& s : study.surfaces)
-        if (s.name == name)
-            return s;
-    throw std::runtime_error("no surface " + name);
 }
 
 Length distance_to_mesh(const TriangleMesh& mesh, const Point& p)

@@ -73,6 +73,9 @@ TEST_CASE("a surface with two skins has to be told its push", "[input]")
 TEST_CASE("what says nothing about a relief is complained of", "[input]")
 {
     CHECK(says(said_of("push = [1, 0, 0]\n"), "of a surface that is not reshapeable"));
+    // An overlay says no where its base says yes, and the base's push is still there.
+    CHECK_FALSE(
+        nose_with("reshapeable = false\npush = [1, 0, 0]\n").surfaces[SurfaceId{1}].reshape);
     CHECK(says(said_of("role = \"ignored\"\n" + reshapeable), "is never in the way"));
     CHECK(says(said_of(reshapeable + "fixed_edges = \"some\"\n"), "\"all\" or \"none\""));
     CHECK(says(said_of(reshapeable + "fixed_edges = [{ least = [1, 1, 1], most = [0, 2, 2] }]\n"),
