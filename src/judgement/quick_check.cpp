@@ -1,4 +1,4 @@
-#include "remedy/quick_check.h"
+#include "judgement/quick_check.h"
 
 #include "judgement/between_directions.h"
 #include "judgement/judge_plan.h"
@@ -19,12 +19,12 @@ std::vector<Outcome> outcomes(const Session& session, const Plan& plan)
     return outcomes;
 }
 
-} // namespace
-
-QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
-                        const QuickLook& how, const Workers& workers)
+/// Each check judged by rays, and exactly where that is asked and hangs in the balance.
+template <class Take>
+void look_quickly(const Session& session, std::span<const std::size_t> checks, const QuickLook& how,
+                  const Workers& workers, const Take& take)
 {
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const Workers silent = workers.silent();
     Plan plan = plan_of(session.study(), session.scene(), checks, how.step);
     for (std::vector<bool>& certify : plan.certify)
         certify.assign(certify.size(), false);
@@ -35,12 +35,33 @@ QuickAnswer quick_check(const Session& session, std::span<const std::size_t> che
         take_as_sampled(look);
     if (how.settled)
         eyes.settle(plan, silent);
-    Rank worst{Outcome::not_applicable, 0};
-    for (std::size_t i = 0; i < plan.checks.size(); ++i) {
-        const Rank rank = rank_of(judged(plan.checks[i], session.study(), session.scene(), plan));
-        worst = i == 0 ? rank : std::min(worst, rank);
-    }
-    return {worst.first, worst.second};
+    for (const AskedCheck& asked : plan.checks)
+        take(judged(asked, session.study(), session.scene(), plan));
+}
+
+} // namespace
+
+QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
+                        const QuickLook& how, const Workers& workers)
+{
+    std::optional<Rank> worst;
+    look_quickly(session, checks, how, workers, [&](const CheckFindings& found) {
+        const Rank rank = rank_of(found);
+        worst = worst ? std::min(*worst, rank) : rank;
+    });
+    const Rank answer = worst.value_or(Rank{Outcome::not_applicable, 0});
+    return {answer.first, answer.second};
+}
+
+std::vector<QuickMargin> quick_margins(const Session& session, std::span<const std::size_t> checks,
+                                       const QuickLook& how, const Workers& workers)
+{
+    std::vector<QuickMargin> margins;
+    look_quickly(session, checks, how, workers, [&](const CheckFindings& found) {
+        margins.push_back(
+            {found.outcome, found.deciding ? found.deciding_verdict().margin : Area()});
+    });
+    return margins;
 }
 
 std::vector<Outcome> outcomes_of(const Session& session, std::span<const std::size_t> checks,

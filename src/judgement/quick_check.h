@@ -4,6 +4,12 @@
 
 namespace glim {
 
+/// What one check says, quickly.
+struct QuickMargin {
+    Outcome outcome = Outcome::undecided;
+    Area margin; ///< LampVerdict::margin of what decides; 0 where nothing does
+};
+
 /// What a quick check says: the outcome of the worst of its checks, and by how much.
 struct QuickAnswer {
     Outcome outcome = Outcome::undecided;
@@ -22,6 +28,10 @@ struct QuickLook {
 /// a check, which has the last word.
 QuickAnswer quick_check(const Session& session, std::span<const std::size_t> checks,
                         const QuickLook& how, const Workers& workers);
+
+/// The same check by check.
+std::vector<QuickMargin> quick_margins(const Session& session, std::span<const std::size_t> checks,
+                                       const QuickLook& how, const Workers& workers);
 
 /// How much is to be known where some check is not met.
 enum class OfFailures {

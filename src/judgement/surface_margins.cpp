@@ -1,0 +1,206 @@
+#include "judgement/surface_margins.h"
+
+#include "geometry/normal_offset.h"
+#include "judgement/quick_check.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace glim {
+
+namespace {
+
+/// Shares of the reach at which the outcome is looked at, outward.
+constexpr std::array steps_outward = {1.0 / 16, 1.0 / 8, 1.0 / 4, 1.0 / 2, 1.0};
+/// Areas are told about as drawn from so far to either side; mm.
+constexpr double slope_mm = 0.25;
+/// A margin that changes by less than this was not touched; mm2.
+constexpr double idle_mm2 = 1e-6;
+
+bool has_reliable_figures(Outcome outcome)
+{
+    return outcome == Outcome::met || outcome == Outcome::not_met;
+}
+
+Study with_exact_meshes(Study study)
+{
+    for (Surface& surface : study.surfaces)
+        surface.chord.error = Length();
+    return study;
+}
+
+/// Whether the study's surface may stand in a lamp's way.
+bool blocks(const Surface& surface)
+{
+    return surface.role == Role::opaque || surface.role == Role::reflex;
+}
+
+/// One surface moved one way, looked at again and again.
+class MovedSurface {
+public:
+    MovedSurface(Session& session, SurfaceId surface, const MarginsWanted& wanted,
+                 const Workers& workers)
+        : session_(session), surface_(surface), wanted_(wanted), workers_(workers),
+          offsets_(normal_offsets(mesh()))
+    {
+    }
+    ~MovedSurface() { put_back(); }
+    MovedSurface(const MovedSurface&) = delete;
+    MovedSurface& operator=(const MovedSurface&) = delete;
+
+    void choose(MarginWay way)
+    {
+        put_back();
+        way_ = way;
+        known_.clear();
+    }
+
+    /// Of every check, with the surface moved by so many mm.
+    const std::vector<QuickMargin>& at(double mm)
+    {
+        const auto known = known_.find(mm);
+        if (known != known_.end())
+            return known->second;
+        move(mm);
+        return known_
+            .emplace(mm, quick_margins(session_, wanted_.checks, {wanted_.step, true}, workers_))
+            .first->second;
+    }
+
+private:
+    const TriangleMesh& mesh() const { return session_.study().surfaces[surface_].mesh; }
+
+    void move(double mm)
+    {
+        if (way_ == MarginWay::normal)
+            session_.replace(surface_, offset_by(mesh(), offsets_, millimetres(mm)));
+        else
+            session_.place(surface_, Placement::shift(mm * way_vector()));
+    }
+
+    void put_back()
+    {
+        if (way_ == MarginWay::normal)
+            session_.replace(surface_, mesh());
+        else
+            session_.place(surface_, Placement());
+    }
+
+    Vector way_vector() const
+    {
+        const Vehicle& vehicle = session_.study().vehicle;
+        if (way_ == MarginWay::forward)
+            return vehicle.forward.vector();
+        if (way_ == MarginWay::up)
+            return vehicle.up.vector();
+        const bool on_right = vehicle.lateral(box_of(mesh()).centre()) < Length();
+        return vehicle.outboard(on_right ? Side::right : Side::left).vector();
+    }
+
+    Session& session_;
+    SurfaceId surface_;
+    const MarginsWanted& wanted_;
+    const Workers& workers_;
+    std::vector<Vector> offsets_;
+    MarginWay way_ = MarginWay::forward;
+    std::map<double, std::vector<QuickMargin>> known_;
+};
+
+/// The first move with that sign at which the check changes; none within reach.
+std::optional<Length> first_change(MovedSurface& moved, std::size_t check, bool met_as_drawn,
+                                   double reach)
+{
+    const auto changed = [&](double mm) {
+        return (moved.at(mm)[check].outcome == Outcome::met) != met_as_drawn;
+    };
+    double from = 0;
+    for (const double share : steps_outward) {
+        double to = share * reach;
+        if (changed(to)) {
+            while (std::abs(to - from) > in_mm(margin_accuracy)) {
+                const double middle = (from + to) / 2;
+                (changed(middle) ? to : from) = middle;
+            }
+            return millimetres(std::abs(to));
+        }
+        from = to;
+    }
+    return std::nullopt;
+}
+
+/// Whether one of the farthest moves changes the margin of a check at all.
+bool touches(MovedSurface& moved, const std::vector<CheckMargins>& checks, double reach)
+{
+    for (const double mm :
+         {reach, -reach, reach * steps_outward.front(), -reach * steps_outward.front()})
+        for (std::size_t c = 0; c < checks.size(); ++c) {
+            const QuickMargin& there = moved.at(mm)[c];
+            if (std::abs(in_mm2(there.margin - checks[c].margin)) > idle_mm2 ||
+                (there.outcome == Outcome::met) != checks[c].met)
+                return true;
+        }
+    return false;
+}
+
+SurfaceMargin margin_of(MovedSurface& moved, SurfaceId surface, MarginWay way,
+                        const CheckMargins& check, std::size_t place, Length reach)
+{
+    SurfaceMargin margin{surface, way, {}, {}, 0};
+    margin.along = first_change(moved, place, check.met, in_mm(reach));
+    margin.against = first_change(moved, place, check.met, -in_mm(reach));
+    margin.gain_mm = in_mm2(moved.at(slope_mm)[place].margin - moved.at(-slope_mm)[place].margin) /
+                     (2 * slope_mm);
+    return margin;
+}
+
+/// Adds what one surface has. False where it moves no margin.
+bool add_margins_of(MovedSurface& moved, SurfaceId surface, MarginFindings& found)
+{
+    bool any = false;
+    for (const MarginWayWord& word : margin_way_words) {
+        moved.choose(word.way);
+        if (!touches(moved, found.checks, in_mm(found.wanted.reach)))
+            continue;
+        any = true;
+        for (std::size_t c = 0; c < found.checks.size(); ++c)
+            if (found.checks[c].left_out.empty())
+                found.checks[c].margins.push_back(
+                    margin_of(moved, surface, word.way, found.checks[c], c, found.wanted.reach));
+    }
+    return any;
+}
+
+CheckMargins as_drawn(std::size_t check, const QuickMargin& drawn)
+{
+    CheckMargins margins{check, drawn.outcome == Outcome::met, drawn.margin, {}, {}};
+    if (!has_reliable_figures(drawn.outcome))
+        margins.left_out = "it is neither met nor not met as drawn";
+    return margins;
+}
+
+} // namespace
+
+MarginFindings surface_margins(const Study& study, const MarginsWanted& wanted,
+                               const Workers& workers)
+{
+    Session session(with_exact_meshes(study));
+    MarginFindings found{wanted, {}, {}};
+    const std::vector<QuickMargin> drawn =
+        quick_margins(session, wanted.checks, {wanted.step, true}, workers);
+    for (std::size_t c = 0; c < wanted.checks.size(); ++c)
+        found.checks.push_back(as_drawn(wanted.checks[c], drawn[c]));
+
+    std::vector<SurfaceId> movable = study.surfaces.ids();
+    std::erase_if(movable, [&](SurfaceId s) { return !blocks(study.surfaces[s]); });
+    for (std::size_t i = 0; i < movable.size(); ++i) {
+        MovedSurface moved(session, movable[i], wanted, workers);
+        if (!add_margins_of(moved, movable[i], found))
+            found.idle.push_back(movable[i]);
+        if (workers.progress)
+            workers.progress(i + 1, movable.size());
+    }
+    return found;
+}
+
+} // namespace glim
