@@ -69,6 +69,16 @@ constexpr CommandOption tolerances_folder{"--out", "DIR",
                                           "histograms and contributions, and the same as .json, "
                                           ".csv and .txt, to this folder",
                                           &Words::out};
+constexpr CommandOption margins_folder{"--out", "DIR",
+                                       "write margins.json, margins.csv and margins.txt to this "
+                                       "folder",
+                                       &Words::out};
+constexpr CommandOption margins_step{"--step", "DEG",
+                                     "look every so many degrees, in place of 5; corners of fields "
+                                     "are looked at in any case",
+                                     &Words::step};
+constexpr CommandOption reach{
+    "--reach", "MM", "move no surface further than this, in place of 20 mm", &Words::reach};
 
 constexpr CommandOption write_ies{"--write-ies", "",
                                   "with --out: write what is left of the light of every lamp that "
@@ -83,6 +93,7 @@ constexpr std::array relief_options{relief_folder, step, threads, json, quiet};
 constexpr std::array compare_options{comparison_folder, step, threads, json, quiet};
 constexpr std::array remedy_options{remedy_folder, step, threads, json, quiet};
 constexpr std::array tolerances_options{tolerances_folder, step, threads, json, quiet};
+constexpr std::array margins_options{margins_folder, margins_step, reach, threads, json, quiet};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
 constexpr std::array tables_options{json};
@@ -124,6 +135,11 @@ constexpr std::array commands = {
             "check, with 1 where surely fewer do, with 4 in between, with 130 where it was "
             "stopped: then what is known is told, marked as partial.",
             tolerances_options, tolerances_request},
+    Command{"margins", "STUDY", "tell in mm how far each surface may move, or has to",
+            "STUDY is a study file (docs/margins.md). Each surface is moved by itself until a "
+            "check changes its outcome. Ends with 0 where every check is met as drawn, with 1 "
+            "where one is not.",
+            margins_options, margins_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "

@@ -14,7 +14,7 @@ namespace glim {
 /// What stands on the command line after the command's name, not yet understood.
 struct Words {
     std::optional<std::string> argument;
-    std::optional<std::string> out, step, threads, date, toward, lamp;
+    std::optional<std::string> out, step, threads, date, toward, lamp, reach;
     bool json = false;
     bool quiet = false;
     bool force = false;

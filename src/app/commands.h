@@ -43,6 +43,8 @@ Answer answer(const MoveLampRequest& request, const Surroundings& here);
 /// Builds the vehicle within its tolerances and tells how often its checks are met. Stopped after a
 /// while, it tells what it knows by then.
 Answer answer(const TolerancesRequest& request, const Surroundings& here);
+/// Finds how far each surface may move and tells it.
+Answer answer(const MarginsRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.
 Answer answer(const InspectRequest& request, const Surroundings& here);
 /// Writes a first study for a mesh file; never over another file unless forced to.

@@ -1,5 +1,6 @@
 #include "app/request_of.h"
 
+#include "judgement/surface_margins.h"
 #include "machine/day.h"
 
 #include <charconv>
@@ -31,6 +32,19 @@ std::optional<Angle> read_step(const Words& words, Complaints& complaints)
         return degrees(*step);
     complaints.add(command_line_place(), "--step `" + *words.step + "` is no usable angle",
                    "give degrees above 0, at most 45, such as --step 0.5");
+    return std::nullopt;
+}
+
+std::optional<Length> read_reach(const Words& words, Complaints& complaints)
+{
+    if (!words.reach)
+        return std::nullopt;
+    const std::optional<double> reach = number_in<double>(*words.reach);
+    // Written so that "nan" fails too.
+    if (reach && *reach > in_mm(margin_accuracy) && *reach <= in_mm(longest_reach))
+        return millimetres(*reach);
+    complaints.add(command_line_place(), "--reach `" + *words.reach + "` is no usable length",
+                   "give mm above 0.05, at most 500, such as --reach 20");
     return std::nullopt;
 }
 
@@ -177,6 +191,17 @@ Request tolerances_request(const Words& words, Complaints& complaints)
                              .threads = read_threads(words, complaints),
                              .json = words.json,
                              .quiet = words.quiet};
+}
+
+Request margins_request(const Words& words, Complaints& complaints)
+{
+    return MarginsRequest{.study = words.argument.value_or(""),
+                          .out = read_out(words, complaints),
+                          .step = read_step(words, complaints),
+                          .reach = read_reach(words, complaints),
+                          .threads = read_threads(words, complaints),
+                          .json = words.json,
+                          .quiet = words.quiet};
 }
 
 Request inspect_request(const Words& words, Complaints&)

@@ -13,6 +13,9 @@ inline Place command_line_place() { return {"command line", 0, 0, {}}; }
 /// The coarsest look that is still one: 45 degrees is half of many fields.
 inline constexpr Angle largest_step = degrees(45);
 
+/// Further off a part is another part.
+inline constexpr Length longest_reach = millimetres(500);
+
 // What the words of each command mean; what they do not mean is complained of.
 Request check_request(const Words& words, Complaints& complaints);
 Request report_request(const Words& words, Complaints& complaints);
@@ -22,6 +25,7 @@ Request compare_request(const Words& words, Complaints& complaints);
 Request add_lamp_request(const Words& words, Complaints& complaints);
 Request move_lamp_request(const Words& words, Complaints& complaints);
 Request tolerances_request(const Words& words, Complaints& complaints);
+Request margins_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);
 Request new_request(const Words& words, Complaints& complaints);
 Request tables_request(const Words& words, Complaints& complaints);

@@ -92,6 +92,17 @@ struct TolerancesRequest {
     bool quiet = false;
 };
 
+/// How far each surface may move before a check changes its outcome.
+struct MarginsRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;
+    std::optional<Length> reach;
+    unsigned threads = 0; ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 struct InspectRequest {
     std::filesystem::path file;
     bool json = false;
@@ -114,8 +125,9 @@ struct TextRequest {
     std::string text;
 };
 
-using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest,
-                             AddLampRequest, MoveLampRequest, CompareRequest, TolerancesRequest,
-                             InspectRequest, NewRequest, TablesRequest, TextRequest>;
+using Request =
+    std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest, AddLampRequest,
+                 MoveLampRequest, CompareRequest, TolerancesRequest, MarginsRequest, InspectRequest,
+                 NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

@@ -13,6 +13,11 @@ namespace {
 
 /// Shares of the reach at which the outcome is looked at, outward.
 constexpr std::array steps_outward = {1.0 / 16, 1.0 / 8, 1.0 / 4, 1.0 / 2, 1.0};
+/// A glance: so coarse, to this, and by no more than this off where the outcome changes; beyond it
+/// a close look begins anew.
+constexpr Angle glance_step = degrees(15);
+constexpr double glance_mm = 0.2;
+constexpr double glance_doubt_mm = 0.3;
 /// Areas are told about as drawn from so far to either side; mm.
 constexpr double slope_mm = 0.25;
 /// A margin that changes by less than this was not touched; mm2.
@@ -54,21 +59,30 @@ public:
         put_back();
         way_ = way;
         known_.clear();
+        glanced_.clear();
     }
 
-    /// Of every check, with the surface moved by so many mm.
-    const std::vector<QuickMargin>& at(double mm)
+    /// Of every check, with the surface moved by so many mm: sampled on a coarse grid.
+    const std::vector<QuickMargin>& glance(double mm)
     {
-        const auto known = known_.find(mm);
-        if (known != known_.end())
-            return known->second;
+        return look(mm, {std::max(wanted_.step, glance_step), false}, glanced_);
+    }
+    /// The same as promised: on the grid asked for, exactly where it hangs in the balance.
+    const std::vector<QuickMargin>& at(double mm) { return look(mm, {wanted_.step, true}, known_); }
+
+private:
+    using Known = std::map<double, std::vector<QuickMargin>>;
+
+    const std::vector<QuickMargin>& look(double mm, const QuickLook& how, Known& known)
+    {
+        const auto found = known.find(mm);
+        if (found != known.end())
+            return found->second;
         move(mm);
-        return known_
-            .emplace(mm, quick_margins(session_, wanted_.checks, {wanted_.step, true}, workers_))
+        return known.emplace(mm, quick_margins(session_, wanted_.checks, how, workers_))
             .first->second;
     }
 
-private:
     const TriangleMesh& mesh() const { return session_.study().surfaces[surface_].mesh; }
 
     void move(double mm)
@@ -104,40 +118,91 @@ private:
     const Workers& workers_;
     std::vector<Vector> offsets_;
     MarginWay way_ = MarginWay::forward;
-    std::map<double, std::vector<QuickMargin>> known_;
+    Known known_, glanced_;
 };
 
-/// The first move with that sign at which the check changes; none within reach.
-std::optional<Length> first_change(MovedSurface& moved, std::size_t check, bool met_as_drawn,
-                                   double reach)
-{
-    const auto changed = [&](double mm) {
-        return (moved.at(mm)[check].outcome == Outcome::met) != met_as_drawn;
-    };
-    double from = 0;
-    for (const double share : steps_outward) {
-        double to = share * reach;
-        if (changed(to)) {
-            while (std::abs(to - from) > in_mm(margin_accuracy)) {
-                const double middle = (from + to) / 2;
-                (changed(middle) ? to : from) = middle;
-            }
-            return millimetres(std::abs(to));
-        }
-        from = to;
-    }
-    return std::nullopt;
-}
+/// Where the outcome of a check changes between two moves, and how long the way between is.
+struct Change {
+    double from, to;
+};
 
-/// Whether one of the farthest moves changes the margin of a check at all.
+/// The first move with one sign at which one check changes its outcome.
+class ChangeFinder {
+public:
+    ChangeFinder(MovedSurface& moved, std::size_t check, bool met_as_drawn)
+        : moved_(moved), check_(check), met_(met_as_drawn)
+    {
+    }
+
+    /// None within reach, which has the sign.
+    std::optional<Length> first(double reach)
+    {
+        const std::optional<Change> glanced = first_glanced(reach);
+        if (!glanced && !changed(reach))
+            return std::nullopt;
+        Change change = glanced ? about(*glanced, reach) : Change{0, reach};
+        while (std::abs(change.to - change.from) > in_mm(margin_accuracy))
+            halve(change, [&](double mm) { return changed(mm); });
+        return changed(change.to) ? std::optional(millimetres(std::abs(change.to))) : std::nullopt;
+    }
+
+private:
+    bool changed(double mm) { return (moved_.at(mm)[check_].outcome == Outcome::met) != met_; }
+    bool glanced_changed(double mm)
+    {
+        return (moved_.glance(mm)[check_].outcome == Outcome::met) != met_;
+    }
+
+    template <class Changed>
+    static void halve(Change& change, const Changed& changed)
+    {
+        const double middle = (change.from + change.to) / 2;
+        (changed(middle) ? change.to : change.from) = middle;
+    }
+
+    std::optional<Change> first_glanced(double reach)
+    {
+        double from = 0;
+        for (const double share : steps_outward) {
+            Change change{from, share * reach};
+            if (glanced_changed(change.to)) {
+                while (std::abs(change.to - change.from) > glance_mm)
+                    halve(change, [&](double mm) { return glanced_changed(mm); });
+                return change;
+            }
+            from = change.to;
+        }
+        return std::nullopt;
+    }
+
+    /// A way about a glanced change at whose ends a close look finds the outcomes of before and
+    /// after.
+    Change about(const Change& glanced, double reach)
+    {
+        const double wide = std::copysign(glance_doubt_mm, reach);
+        Change change{glanced.from - wide, glanced.to + wide};
+        if (change.from / reach <= 0 || changed(change.from))
+            change.from = 0;
+        if (change.to / reach >= 1 || !changed(change.to))
+            change.to = reach;
+        return change;
+    }
+
+    MovedSurface& moved_;
+    std::size_t check_;
+    bool met_;
+};
+
+/// Whether moves change the margin of a check at all, at a glance.
 bool touches(MovedSurface& moved, const std::vector<CheckMargins>& checks, double reach)
 {
+    const std::vector<QuickMargin> drawn = moved.glance(0);
     for (const double mm :
          {reach, -reach, reach * steps_outward.front(), -reach * steps_outward.front()})
         for (std::size_t c = 0; c < checks.size(); ++c) {
-            const QuickMargin& there = moved.at(mm)[c];
-            if (std::abs(in_mm2(there.margin - checks[c].margin)) > idle_mm2 ||
-                (there.outcome == Outcome::met) != checks[c].met)
+            const QuickMargin& there = moved.glance(mm)[c];
+            if (there.outcome != drawn[c].outcome ||
+                std::abs(in_mm2(there.margin - drawn[c].margin)) > idle_mm2)
                 return true;
         }
     return false;
@@ -147,8 +212,9 @@ SurfaceMargin margin_of(MovedSurface& moved, SurfaceId surface, MarginWay way,
                         const CheckMargins& check, std::size_t place, Length reach)
 {
     SurfaceMargin margin{surface, way, {}, {}, 0};
-    margin.along = first_change(moved, place, check.met, in_mm(reach));
-    margin.against = first_change(moved, place, check.met, -in_mm(reach));
+    ChangeFinder finder(moved, place, check.met);
+    margin.along = finder.first(in_mm(reach));
+    margin.against = finder.first(-in_mm(reach));
     margin.gain_mm = in_mm2(moved.at(slope_mm)[place].margin - moved.at(-slope_mm)[place].margin) /
                      (2 * slope_mm);
     return margin;

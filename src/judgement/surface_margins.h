@@ -64,9 +64,11 @@ struct MarginFindings {
 /// Moves every surface that blocks, one by one, and looks at the checks each time: areas on which a
 /// verdict hangs are exact. Meshes count as exact, nothing is looked at between the directions.
 ///
-/// Outward from where it is drawn at a 16th, an 8th, a quarter, half and all of the reach, and
-/// between the first two that differ by halving: a move that spoils a check and mends it again
-/// within one of these steps may be passed over.
+/// Where to look is found on samples and a grid of 15 degrees, outward from where the surface is
+/// drawn at a 16th, an 8th, a quarter, half and all of the reach, and between the first two that
+/// differ by halving; there the outcome is then settled as promised. A move that spoils a check and
+/// mends it again within one of these steps may be passed over, and so may one that only directions
+/// between those of the coarse grid see.
 ///
 /// Throws Stopped.
 MarginFindings surface_margins(const Study& study, const MarginsWanted& wanted,

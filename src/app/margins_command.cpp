@@ -1,0 +1,76 @@
+#include "app/commands.h"
+#include "input/read_study.h"
+#include "judgement/surface_margins.h"
+#include "machine/new_folder.h"
+#include "machine/progress_line.h"
+#include "machine/terminal.h"
+#include "report/margins_json.h"
+#include "words/margin_words.h"
+#include "words/warning_words.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace glim {
+
+namespace {
+
+MarginsWanted wanted_of(const MarginsRequest& request, const Study& study)
+{
+    MarginsWanted wanted;
+    wanted.checks.resize(study.checks.size());
+    std::iota(wanted.checks.begin(), wanted.checks.end(), std::size_t{0});
+    if (request.step)
+        wanted.step = *request.step;
+    if (request.reach)
+        wanted.reach = *request.reach;
+    return wanted;
+}
+
+ExitCode exit_code_of(const MarginFindings& found)
+{
+    const auto any = [&](auto which) {
+        return std::any_of(found.checks.begin(), found.checks.end(), which);
+    };
+    if (any([](const CheckMargins& c) { return !c.met && c.left_out.empty(); }))
+        return ExitCode::not_met;
+    return any([](const CheckMargins& c) { return !c.left_out.empty(); }) ? ExitCode::open
+                                                                          : ExitCode::met;
+}
+
+std::string output_of(const MarginFindings& found, const Study& study,
+                      const MarginsRequest& request, const TextStyle& style)
+{
+    if (request.json)
+        return text_of(margins_json(found, study));
+    return request.quiet ? margin_sentences(found, study, style)
+                         : margin_words(found, study, style);
+}
+
+} // namespace
+
+Answer answer(const MarginsRequest& request, const Surroundings& here)
+{
+    const Study study = read_study(request.study);
+    std::optional<NewFolder> folder;
+    if (request.out)
+        folder.emplace(*request.out);
+    ProgressLine line(!request.quiet && may_show_progress());
+    const MarginFindings found = surface_margins(study, wanted_of(request, study),
+                                                 {.threads = request.threads,
+                                                  .stop = here.stop,
+                                                  .progress = line.telling("moving", "surfaces")});
+    if (folder) {
+        folder->put("margins.json", text_of(margins_json(found, study)));
+        folder->put("margins.csv", margins_csv(found, study));
+        folder->put("margins.txt", margin_words(found, study));
+        folder->commit();
+    }
+    line.erase();
+    std::string notes = warnings_words(study.warnings, here.style);
+    if (folder && !request.quiet)
+        notes += "Written: " + harmless(request.out->string()) + "\n";
+    return {exit_code_of(found), output_of(found, study, request, here.style), notes};
+}
+
+} // namespace glim
