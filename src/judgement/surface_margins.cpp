@@ -54,6 +54,8 @@ public:
     MovedSurface(const MovedSurface&) = delete;
     MovedSurface& operator=(const MovedSurface&) = delete;
 
+    SurfaceId surface() const { return surface_; }
+
     void choose(MarginWay way)
     {
         put_back();
@@ -208,20 +210,21 @@ bool touches(MovedSurface& moved, const std::vector<CheckMargins>& checks, doubl
     return false;
 }
 
-SurfaceMargin margin_of(MovedSurface& moved, SurfaceId surface, MarginWay way,
-                        const CheckMargins& check, std::size_t place, Length reach)
+SurfaceMargin margin_of(MovedSurface& moved, MarginWay way, const MarginFindings& found,
+                        std::size_t place)
 {
-    SurfaceMargin margin{surface, way, {}, {}, 0};
-    ChangeFinder finder(moved, place, check.met);
-    margin.along = finder.first(in_mm(reach));
-    margin.against = finder.first(-in_mm(reach));
+    SurfaceMargin margin{moved.surface(), way, {}, {}, 0};
+    const double reach = in_mm(found.wanted.reach);
+    ChangeFinder finder(moved, place, found.checks[place].met);
+    margin.along = finder.first(reach);
+    margin.against = finder.first(-reach);
     margin.gain_mm = in_mm2(moved.at(slope_mm)[place].margin - moved.at(-slope_mm)[place].margin) /
                      (2 * slope_mm);
     return margin;
 }
 
 /// Adds what one surface has. False where it moves no margin.
-bool add_margins_of(MovedSurface& moved, SurfaceId surface, MarginFindings& found)
+bool add_margins_of(MovedSurface& moved, MarginFindings& found)
 {
     bool any = false;
     for (const MarginWayWord& word : margin_way_words) {
@@ -231,8 +234,7 @@ bool add_margins_of(MovedSurface& moved, SurfaceId surface, MarginFindings& foun
         any = true;
         for (std::size_t c = 0; c < found.checks.size(); ++c)
             if (found.checks[c].left_out.empty())
-                found.checks[c].margins.push_back(
-                    margin_of(moved, surface, word.way, found.checks[c], c, found.wanted.reach));
+                found.checks[c].margins.push_back(margin_of(moved, word.way, found, c));
     }
     return any;
 }
@@ -261,7 +263,7 @@ MarginFindings surface_margins(const Study& study, const MarginsWanted& wanted,
     std::erase_if(movable, [&](SurfaceId s) { return !blocks(study.surfaces[s]); });
     for (std::size_t i = 0; i < movable.size(); ++i) {
         MovedSurface moved(session, movable[i], wanted, workers);
-        if (!add_margins_of(moved, movable[i], found))
+        if (!add_margins_of(moved, found))
             found.idle.push_back(movable[i]);
         if (workers.progress)
             workers.progress(i + 1, movable.size());

@@ -25,7 +25,7 @@ const std::vector<Door> doors = {
       "report/", "desk/", "app/"}},
     {"Embree", {"embree3/", "embree4/"}, {"visibility/ray_caster"}},
     {"Clipper", {"polyclipping/", "clipper"}, {"geometry/polygons"}},
-    {"OpenMesh", {"OpenMesh/"}, {"input/read_mesh_openmesh", "remedy/refine_surface"}},
+    {"OpenMesh", {"OpenMesh/"}, {"input/read_mesh_openmesh"}},
     {"OpenCASCADE", {"opencascade/"}, {"input/read_mesh_step"}},
     {"toml++", {"toml++/"}, {"input/toml_table"}},
     {"Nettle", {"nettle/"}, {"input/file_digest"}},

@@ -107,7 +107,6 @@ TEST_CASE("every door opens for its own files and for no others", "[floors]")
         {"embree3/rtcore.h", "visibility/ray_caster.cpp"},
         {"polyclipping/clipper.hpp", "geometry/polygons.cpp"},
         {"OpenMesh/Core/IO/MeshIO.hh", "input/read_mesh_openmesh.cpp"},
-        {"OpenMesh/Core/IO/MeshIO.hh", "remedy/refine_surface.cpp"},
         {"opencascade/STEPControl_Reader.hxx", "input/read_mesh_step.cpp"},
         {"toml++/toml.h", "input/toml_table.cpp"},
         {"png.h", "input/grey_map.cpp"},
