@@ -80,6 +80,17 @@ constexpr CommandOption margins_step{"--step", "DEG",
 constexpr CommandOption reach{
     "--reach", "MM", "move no surface further than this, in place of 20 mm", &Words::reach};
 
+constexpr CommandOption keep_clear_folder{"--out", "DIR",
+                                          "write every space as STL and OBJ, what reaches into it "
+                                          "as painted meshes and maps, and a page of it all to "
+                                          "this folder",
+                                          &Words::out};
+
+constexpr CommandOption sight_lines_folder{"--out", "DIR",
+                                           "write a page to pin up, the views as SVG and DXF, and "
+                                           "the curves as CSV to this folder",
+                                           &Words::out};
+
 constexpr CommandOption write_ies{"--write-ies", "",
                                   "with --out: write what is left of the light of every lamp that "
                                   "has a photometric file, as light/LAMP-AXIS.ies, or "
@@ -94,6 +105,8 @@ constexpr std::array compare_options{comparison_folder, step, threads, json, qui
 constexpr std::array remedy_options{remedy_folder, step, threads, json, quiet};
 constexpr std::array tolerances_options{tolerances_folder, step, threads, json, quiet};
 constexpr std::array margins_options{margins_folder, margins_step, reach, threads, json, quiet};
+constexpr std::array keep_clear_options{keep_clear_folder, threads, json, quiet};
+constexpr std::array sight_lines_options{sight_lines_folder, threads, json};
 constexpr std::array inspect_options{json};
 constexpr std::array new_options{out_file, force};
 constexpr std::array tables_options{json};
@@ -124,6 +137,16 @@ constexpr std::array commands = {
             "moved, with all that moves with it, for its checks to be met. Ends with 0 where a "
             "move is found and confirmed by a check, with 1 where none is.",
             remedy_options, move_lamp_request},
+    Command{"keep-clear", "STUDY",
+            "draw the space that has to stay empty, and what reaches into it",
+            "STUDY is a study file (docs/keep-clear.md); [keep_clear] says how far and how exactly "
+            "the space is drawn. Ends with 0 where nothing reaches into it, else with 1.",
+            keep_clear_options, keep_clear_request},
+    Command{"sight-lines", "SKETCH", "tell what limits a rule sets before there is a body",
+            "SKETCH is a short file (docs/sight-lines.md): the width of the vehicle, the place and "
+            "outline of a lens, a rule. Ends with 0 where the lens stands where the table lets it, "
+            "else with 1.",
+            sight_lines_options, sight_lines_request},
     Command{"compare", "STUDY", "hold the options of a study side by side, with what they cost",
             "STUDY is a study file with an [[option]] for each variant (docs/compare.md): a theme, "
             "or what a remedy has written. Each is checked again. What is known of costs stands in "

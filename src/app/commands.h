@@ -45,6 +45,10 @@ Answer answer(const MoveLampRequest& request, const Surroundings& here);
 Answer answer(const TolerancesRequest& request, const Surroundings& here);
 /// Finds how far each surface may move and tells it.
 Answer answer(const MarginsRequest& request, const Surroundings& here);
+/// Draws the space that has to stay empty and tells what reaches into it.
+Answer answer(const KeepClearRequest& request, const Surroundings& here);
+/// Tells what limits a rule sets to a body that is still to be drawn.
+Answer answer(const SightLinesRequest& request, const Surroundings& here);
 /// Tells what is in a mesh file or in a photometric file.
 Answer answer(const InspectRequest& request, const Surroundings& here);
 /// Writes a first study for a mesh file; never over another file unless forced to.

@@ -204,6 +204,23 @@ Request margins_request(const Words& words, Complaints& complaints)
                           .quiet = words.quiet};
 }
 
+Request keep_clear_request(const Words& words, Complaints& complaints)
+{
+    return KeepClearRequest{.study = words.argument.value_or(""),
+                            .out = read_out(words, complaints),
+                            .threads = read_threads(words, complaints),
+                            .json = words.json,
+                            .quiet = words.quiet};
+}
+
+Request sight_lines_request(const Words& words, Complaints& complaints)
+{
+    return SightLinesRequest{.sketch = words.argument.value_or(""),
+                             .out = read_out(words, complaints),
+                             .threads = read_threads(words, complaints),
+                             .json = words.json};
+}
+
 Request inspect_request(const Words& words, Complaints&)
 {
     return InspectRequest{.file = words.argument.value_or(""), .json = words.json};

@@ -26,6 +26,8 @@ Request add_lamp_request(const Words& words, Complaints& complaints);
 Request move_lamp_request(const Words& words, Complaints& complaints);
 Request tolerances_request(const Words& words, Complaints& complaints);
 Request margins_request(const Words& words, Complaints& complaints);
+Request keep_clear_request(const Words& words, Complaints& complaints);
+Request sight_lines_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);
 Request new_request(const Words& words, Complaints& complaints);
 Request tables_request(const Words& words, Complaints& complaints);

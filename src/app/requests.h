@@ -103,6 +103,23 @@ struct MarginsRequest {
     bool quiet = false;
 };
 
+/// The space that has to stay empty for a study's checks: [keep_clear] of the study.
+struct KeepClearRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
+/// The limits that a rule sets to a body still to be drawn.
+struct SightLinesRequest {
+    std::filesystem::path sketch;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+};
+
 struct InspectRequest {
     std::filesystem::path file;
     bool json = false;
@@ -125,9 +142,9 @@ struct TextRequest {
     std::string text;
 };
 
-using Request =
-    std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest, AddLampRequest,
-                 MoveLampRequest, CompareRequest, TolerancesRequest, MarginsRequest, InspectRequest,
-                 NewRequest, TablesRequest, TextRequest>;
+using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest,
+                             AddLampRequest, MoveLampRequest, CompareRequest, TolerancesRequest,
+                             MarginsRequest, KeepClearRequest, SightLinesRequest, InspectRequest,
+                             NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

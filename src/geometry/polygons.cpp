@@ -12,6 +12,9 @@ namespace glim {
 
 namespace {
 
+/// Of what an outline is grown by, so much may be taken back where corners are left out.
+constexpr double cleaned_share = 0.7;
+
 double signed_area(std::span<const Point2> polygon)
 {
     double twice = 0;
@@ -206,6 +209,52 @@ ConvexPolygon clipped(const ConvexPolygon& polygon, std::span<const double> side
     ConvexPolygon kept;
     clip(polygon, side, kept);
     return kept;
+}
+
+ConvexPolygon common_part(const ConvexPolygon& polygon, const ConvexPolygon& within)
+{
+    ConvexPolygon kept = polygon;
+    std::vector<double> side;
+    for (std::size_t i = 0; i < within.size() && !kept.empty(); ++i) {
+        const Point2& from = within[i];
+        const Point2 along = within[(i + 1) % within.size()] - from;
+        side.clear();
+        for (const Point2& p : kept)
+            side.push_back(cross(along, p - from));
+        kept = clipped(kept, side);
+    }
+    return kept;
+}
+
+std::vector<std::vector<Point2>> united_outlines(std::span<const std::vector<Point2>> polygons,
+                                                 Length grown)
+{
+    if (polygons.empty())
+        return {};
+    const Point2 centre = polygons.front().front();
+    ClipperLib::Clipper clipper;
+    for (const std::vector<Point2>& polygon : polygons)
+        clipper.AddPath(path_of(loop_of(polygon, centre)), ClipperLib::ptSubject, true);
+    ClipperLib::Paths united;
+    clipper.Execute(ClipperLib::ctUnion, united, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
+    ClipperLib::ClipperOffset offset;
+    for (const ClipperLib::Path& path : united)
+        if (ClipperLib::Orientation(path))
+            offset.AddPath(path, ClipperLib::jtMiter, ClipperLib::etClosedPolygon);
+    ClipperLib::Paths outer;
+    offset.Execute(outer, in_mm(grown) / polygon_grid_mm);
+    // A corner that goes was no farther than this from its neighbours' line: less than it was grown.
+    if (grown > Length())
+        ClipperLib::CleanPolygons(outer, cleaned_share * in_mm(grown) / polygon_grid_mm);
+    std::vector<std::vector<Point2>> outlines;
+    for (const ClipperLib::Path& path : outer) {
+        std::vector<Point2> outline;
+        for (const ClipperLib::IntPoint& p : path)
+            outline.push_back(point_of(p, centre));
+        if (ClipperLib::Orientation(path))
+            outlines.push_back(std::move(outline));
+    }
+    return outlines;
 }
 
 Area area_of(const ConvexPolygon& polygon)

@@ -23,6 +23,17 @@ using PlaneTriangle = std::array<Point2, 3>;
 /// points.
 ConvexPolygon clipped(const ConvexPolygon& polygon, std::span<const double> side);
 
+/// What two convex polygons have in common; fewer than three corners where that has no area.
+/// `within` is counter-clockwise.
+ConvexPolygon common_part(const ConvexPolygon& polygon, const ConvexPolygon& within);
+
+/// The outer outlines of what the polygons cover together, counter-clockwise, made simpler and
+/// grown outward, so that they hold all of it and reach no farther than twice `grown` beyond, but
+/// for sharp corners; holes are filled. Polygons may wind either way, overlap and coincide; none
+/// crosses itself. Corners are rounded to polygon_grid_mm.
+std::vector<std::vector<Point2>> united_outlines(std::span<const std::vector<Point2>> polygons,
+                                                 Length grown);
+
 /// The area of a convex polygon; not negative, whichever way it winds.
 Area area_of(const ConvexPolygon& polygon);
 

@@ -52,7 +52,7 @@ void read_figures(TableReader& table, KeepClearWish& wish)
     wish.chord_error = table.length("chord_error").value_or(wish.chord_error);
     if (wish.chord_error < finest_chord || wish.chord_error > coarsest_chord)
         table.complain("chord_error", "`chord_error` of [keep_clear] is not between 0.05 and 20 mm",
-                       "write how far the mesh may lie outside the space, such as 0.5");
+                       "write how far the mesh may lie outside the space, such as 2");
     wish.part_step = table.angle("part_step").value_or(wish.part_step);
     if (wish.part_step < finest_part || wish.part_step > coarsest_part)
         table.complain("part_step", "`part_step` of [keep_clear] is not between 1 and 45 degrees",

@@ -45,7 +45,7 @@ struct KeepClearWish {
     std::optional<Box> box = {};
     std::optional<ReachPlane> plane = {};
     /// No point of the mesh lies further from the space that it stands for.
-    Length chord_error = millimetres(0.5);
+    Length chord_error = millimetres(2);
     FavouredEdge favour = FavouredEdge::least_volume;
     /// Rows of area: the part kept in view is chosen anew every so many degrees.
     Angle part_step = degrees(5);

@@ -274,14 +274,15 @@ constexpr std::array keys = {
              "the space ends at the sides of this box"},
     StudyKey{"keep_clear", "plane", "", "none",
              "the space ends at this upright plane, in place of a box"},
-    StudyKey{"keep_clear", "chord_error", "mm", "0.5",
+    StudyKey{"keep_clear", "chord_error", "mm", "2",
              "how far the mesh may lie outside the space that it stands for; it never lies inside"},
     StudyKey{
         "keep_clear", "favour", "", "\"least-volume\"",
         "where a part of the lamp is enough, which part is kept in view: \"upper\", \"lower\", "
         "\"inner\", \"outer\", or \"least-volume\" for the one that needs the smallest space"},
     StudyKey{"keep_clear", "part_step", "deg", "5",
-             "every how many degrees of the field that part is chosen anew"},
+             "every how many degrees of H that part is chosen anew, above and below the horizontal "
+             "apart"},
     StudyKey{"keep_clear.box", "least", "mm", "required",
              "the corner of the box with the least coordinates, [x, y, z] of the vehicle"},
     StudyKey{"keep_clear.box", "most", "mm", "required",

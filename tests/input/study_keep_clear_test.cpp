@@ -31,7 +31,7 @@ TEST_CASE("a study that says nothing of keep-clear space has the defaults", "[in
     CHECK(wish.checks.empty());
     CHECK_FALSE(wish.box);
     CHECK_FALSE(wish.plane);
-    CHECK(wish.chord_error == millimetres(0.5));
+    CHECK(wish.chord_error == millimetres(2));
     CHECK(wish.favour == FavouredEdge::least_volume);
     CHECK(wish.part_step == degrees(5));
 }

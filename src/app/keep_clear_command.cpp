@@ -1,0 +1,47 @@
+#include "app/commands.h"
+#include "input/read_study.h"
+#include "machine/progress_line.h"
+#include "machine/terminal.h"
+#include "report/keep_clear_json.h"
+#include "report/write_keep_clear.h"
+#include "words/keep_clear_words.h"
+#include "words/warning_words.h"
+
+namespace glim {
+
+namespace {
+
+std::string output_of(const KeepClear& found, const Study& study, const KeepClearRequest& request,
+                      const TextStyle& style)
+{
+    if (request.json)
+        return text_of(keep_clear_json(found, study, space_files(found)));
+    return request.quiet ? wrapped(keep_clear_sentence(found, study), style.columns) + "\n"
+                         : keep_clear_words(found, study, style);
+}
+
+} // namespace
+
+Answer answer(const KeepClearRequest& request, const Surroundings& here)
+{
+    const Session session(read_study(request.study));
+    const Study& study = session.study();
+    std::optional<NewFolder> folder;
+    if (request.out)
+        folder.emplace(*request.out);
+    ProgressLine line(!request.quiet && may_show_progress());
+    const KeepClear found =
+        find_keep_clear(session, {.threads = request.threads,
+                                  .stop = here.stop,
+                                  .progress = line.telling("drawing spaces", "spaces")});
+    if (folder)
+        write_keep_clear(found, study, *folder);
+    line.erase();
+    std::string notes = warnings_words(study.warnings, here.style);
+    if (folder && !request.quiet)
+        notes += "Written: " + harmless(request.out->string()) + "\n";
+    return {found.intruded() ? ExitCode::not_met : ExitCode::met,
+            output_of(found, study, request, here.style), notes};
+}
+
+} // namespace glim

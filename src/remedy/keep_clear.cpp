@@ -1,0 +1,265 @@
+#include "remedy/keep_clear.h"
+
+#include "geometry/convex_hull.h"
+#include "judgement/plan.h"
+#include "judgement/see.h"
+#include "machine/stop.h"
+#include "remedy/part_choice.h"
+#include "visibility/touch.h"
+
+#include <algorithm>
+#include <limits>
+#include <numeric>
+
+namespace glim {
+
+namespace {
+
+/// Around what could stand in the way, so that a space does not end on it.
+constexpr double spare_around_mm = 10;
+/// A plane ends a space ahead; sideways it ends here at the latest.
+constexpr double widest_mm = 5000;
+/// Shares of the field are looked at this coarsely at the finest.
+constexpr Angle finest_share_step = degrees(5);
+constexpr double whole_grain = 1e-9;
+
+std::vector<std::size_t> asked_checks(const Study& study)
+{
+    std::vector<std::size_t> checks = study.keep_clear.checks;
+    if (checks.empty()) {
+        checks.resize(study.checks.size());
+        std::iota(checks.begin(), checks.end(), std::size_t{0});
+    }
+    return checks;
+}
+
+/// Around all that could stand in the way, mirror images and lamps included.
+Box box_around(const Study& study)
+{
+    Box box;
+    for (const Surface& surface : study.surfaces)
+        for (const Point& p : surface.mesh.points) {
+            box.add(p);
+            if (surface.mirror == MirrorRule::yes)
+                box.add(study.vehicle.across_median()(p));
+        }
+    box.least.array() -= spare_around_mm;
+    box.most.array() += spare_around_mm;
+    return box;
+}
+
+/// Upright sides around the box, as the lamp's ground has it.
+SpaceReach reach_of_box(const Box& box, const LevelFrame& frame)
+{
+    std::vector<Point2> corners;
+    SpaceReach reach;
+    double bottom = std::numeric_limits<double>::infinity(), top = -bottom;
+    for (int i = 0; i < 8; ++i) {
+        const Point corner = frame.into(Point((i & 1) != 0 ? box.most.x() : box.least.x(),
+                                              (i & 2) != 0 ? box.most.y() : box.least.y(),
+                                              (i & 4) != 0 ? box.most.z() : box.least.z()));
+        corners.emplace_back(corner.head<2>());
+        bottom = std::min(bottom, corner.z());
+        top = std::max(top, corner.z());
+    }
+    return {convex_hull(corners), {millimetres(bottom), millimetres(top)}};
+}
+
+SpaceReach reach_of_plane(const ReachPlane& plane, const LevelFrame& frame)
+{
+    const ConvexPolygon all = {{-widest_mm, -widest_mm},
+                               {widest_mm, -widest_mm},
+                               {widest_mm, widest_mm},
+                               {-widest_mm, widest_mm}};
+    const Point2 on = frame.into(plane.on).head<2>();
+    const Point2 normal = frame.way_into(plane.normal.vector()).head<2>();
+    std::vector<double> side;
+    for (const Point2& p : all)
+        side.push_back(normal.dot(on - p));
+    return {clipped(all, side), {millimetres(-widest_mm), millimetres(widest_mm)}};
+}
+
+/// Straight up there is no plan to stand on.
+void refuse_steep(const KeepClearSpace& space, const Study& study)
+{
+    for (const FieldRectangle& r : space.field.rectangles)
+        if (r.v_least < -SightSheaf::steepest || r.v_most > SightSheaf::steepest)
+            refuse({study.file, 0, 0, {}},
+                   "check `" + space.check + "`: the field of row `" + space.row.id +
+                       "` reaches within a degree of straight up or down",
+                   "leave the check out of `checks` of [keep_clear]");
+}
+
+class SpaceFinder {
+public:
+    SpaceFinder(const Session& session, const Workers& workers)
+        : session_(session), study_(session.study()), wish_(study_.keep_clear), workers_(workers),
+          checks_(asked_checks(study_)),
+          plan_(plan_of(study_, session.scene(), checks_,
+                        std::max(study_.sampling.step, finest_share_step)))
+    {
+    }
+
+    KeepClear find();
+
+private:
+    void add(const AskedCheck& check, const AskedRow& row, const Asked& asked);
+    void add_intrusions(const Asked& asked, const KeepClearSet& set, const LevelFrame& frame,
+                        KeepClearSpace& space);
+    void add_shares(const Asked& asked, KeepClearSpace& space);
+
+    const Session& session_;
+    const Study& study_;
+    const KeepClearWish& wish_;
+    Workers workers_;
+    std::vector<std::size_t> checks_;
+    Plan plan_;
+    std::optional<Eyes> eyes_; ///< opened where something intrudes
+    KeepClear found_;
+};
+
+/// Surfaces that count as in the way for this row, the deepest intrusion first.
+void SpaceFinder::add_intrusions(const Asked& asked, const KeepClearSet& set,
+                                 const LevelFrame& frame, KeepClearSpace& space)
+{
+    const PreparedScene& scene = session_.scene();
+    const std::vector<Standing> standings = scene.obstacles_of(asked.lamp);
+    const std::vector<PlacedMesh> meshes = scene.meshes_of(standings);
+    const TriangleMesh lit = frame.into(scene.lit_surface_of(asked.lamp));
+    const std::vector<SurfaceId>& own = study_.lamps[asked.lamp.lamp].emits;
+    std::vector<std::optional<Intrusion>> found(standings.size());
+    const bool done =
+        for_each_index(standings.size(), workers_.silent(), [&](std::size_t i, unsigned) {
+            const bool is_own =
+                standings[i].twin == asked.lamp.twin &&
+                std::find(own.begin(), own.end(), standings[i].surface) != own.end();
+            const bool ignored = !std::holds_alternative<LeastArea>(space.row.criterion) &&
+                                 scene.is_approved(standings[i], asked.lamp);
+            if (is_own || ignored)
+                return;
+            const TriangleMesh mesh = placed(*meshes[i].mesh, meshes[i].placement);
+            found[i] = intrusion_of({standings[i], mesh}, set, frame, lit,
+                                    skip_along_ray(study_.sampling.touch, 0));
+        });
+    if (!done)
+        throw Stopped();
+    for (std::optional<Intrusion>& intrusion : found)
+        if (intrusion)
+            space.intrusions.push_back(std::move(*intrusion));
+    std::stable_sort(space.intrusions.begin(), space.intrusions.end(),
+                     [](const Intrusion& a, const Intrusion& b) { return a.depth > b.depth; });
+    if (!space.intrusions.empty())
+        add_shares(asked, space);
+}
+
+void SpaceFinder::add_shares(const Asked& asked, KeepClearSpace& space)
+{
+    if (!eyes_)
+        eyes_.emplace(study_, session_.scene(), plan_, workers_.silent());
+    const LampLook& look = plan_.looks[asked.look];
+    double whole = 0;
+    for (const SolidAngle weight : asked.weights)
+        whole += in_steradians(weight);
+    const bool by_count = whole == 0;
+    if (by_count)
+        whole = static_cast<double>(asked.at.size());
+    for (std::size_t i = 0; i < asked.at.size(); ++i) {
+        const Direction toward = direction_of(look.toward[asked.at[i]], look.frame);
+        const double weight = by_count ? 1 : in_steradians(asked.weights[i]);
+        for (const SurfaceTaken& taken : eyes_->taken(asked.look, toward))
+            for (Intrusion& intrusion : space.intrusions)
+                if (taken.standing.surface == intrusion.surface.surface &&
+                    taken.standing.twin == intrusion.surface.twin && taken.area.sum() > Area())
+                    intrusion.share_of_field += weight / whole;
+    }
+    for (Intrusion& intrusion : space.intrusions) // a sum of shares is not 1 to the last bit
+        intrusion.share_of_field =
+            intrusion.share_of_field > 1 - whole_grain ? 1 : intrusion.share_of_field;
+}
+
+void SpaceFinder::add(const AskedCheck& check, const AskedRow& row, const Asked& asked)
+{
+    const std::optional<PartNeeded> needed = part_needed(row.row->criterion);
+    if (!needed || asked.not_applicable || asked.category_open || row.proof_from) {
+        const std::string name = check.check->name + ": " + row.row->id;
+        if (std::find(found_.without_space.begin(), found_.without_space.end(), name) ==
+            found_.without_space.end())
+            found_.without_space.push_back(name);
+        return;
+    }
+    const LampLook& look = plan_.looks[asked.look];
+    KeepClearSpace space;
+    space.check = check.check->name;
+    space.row = *row.row;
+    space.lamp = look.name;
+    space.twin = look.twin;
+    space.side = look.side;
+    space.field = asked.field;
+    space.relaxed = asked.relaxation.has_value();
+    refuse_steep(space, study_);
+    space.needed = needed->area;
+    const LevelFrame frame(look.centre, look.frame);
+    const SpaceReach reach =
+        wish_.plane ? reach_of_plane(*wish_.plane, frame) : reach_of_box(found_.reach, frame);
+    const TriangleMesh lit = frame.into(session_.scene().lit_surface_of(asked.lamp));
+    const PartChoice choice = chosen_part(lit, {space.field, *needed}, wish_, reach);
+    const KeptParts& kept = choice.kept;
+    if (!choice.whole) {
+        space.kept = kept.edge;
+        space.too_small = kept.too_small;
+        space.pieces = kept.parts.size();
+        space.by_edge = choice.by_edge;
+    }
+    const KeepClearBodies bodies =
+        keep_clear_bodies(lit, kept, reach, wish_.chord_error, workers_.silent());
+    space.mesh = frame.out_of(bodies.mesh);
+    space.bodies = bodies.count;
+    space.volume = bodies.volume;
+    space.within = bodies.within;
+    add_intrusions(asked, KeepClearSet(sheaves_of(lit, kept), reach.levels), frame, space);
+    found_.spaces.push_back(std::move(space));
+}
+
+KeepClear SpaceFinder::find()
+{
+    found_.chord_error = wish_.chord_error;
+    if (!wish_.plane)
+        found_.reach = wish_.box.value_or(box_around(study_));
+    std::size_t all = 0, done = 0;
+    for (const AskedCheck& check : plan_.checks)
+        for (const AskedRow& row : check.rows)
+            all += row.lamps.size();
+    for (const AskedCheck& check : plan_.checks)
+        for (const AskedRow& row : check.rows)
+            for (const Asked& asked : row.lamps) {
+                add(check, row, asked);
+                if (workers_.progress)
+                    workers_.progress(++done, all);
+            }
+    if (found_.spaces.empty())
+        refuse({study_.file, 0, 0, {}}, "no row of the checks asks for a space to be kept clear",
+               "name checks in [keep_clear] whose rows ask for areas or for nothing in the way");
+    for (const KeepClearSpace& space : found_.spaces)
+        if (space.mesh.facets.empty())
+            refuse({study_.file, 0, 0, {}},
+                   "nothing of the space of lamp `" + space.lamp +
+                       "` lies within the reach of "
+                       "[keep_clear]",
+                   "put the box or the plane where the lamp looks to");
+    return std::move(found_);
+}
+
+} // namespace
+
+bool KeepClear::intruded() const
+{
+    return std::any_of(spaces.begin(), spaces.end(),
+                       [](const KeepClearSpace& space) { return !space.intrusions.empty(); });
+}
+
+KeepClear find_keep_clear(const Session& session, const Workers& workers)
+{
+    return SpaceFinder(session, workers).find();
+}
+
+} // namespace glim

@@ -1,0 +1,91 @@
+#include "remedy/keep_clear_set.h"
+
+#include <algorithm>
+
+namespace glim {
+
+KeepClearSet::KeepClearSet(std::vector<SightSheaf> sheaves, const HeightSpan& levels)
+    : sheaves_(std::move(sheaves)), lowest_(in_mm(levels.bottom)), highest_(in_mm(levels.top))
+{
+    std::erase_if(sheaves_, [](const SightSheaf& sheaf) { return sheaf.empty(); });
+    // The steepest first: what they reach spares most questions to the rest.
+    std::stable_sort(sheaves_.begin(), sheaves_.end(), [](const auto& a, const auto& b) {
+        return a.toward().v_most > b.toward().v_most;
+    });
+}
+
+bool KeepClearSet::holds(const Point& p) const
+{
+    return p.z() >= lowest_ && p.z() <= highest_ &&
+           std::any_of(sheaves_.begin(), sheaves_.end(),
+                       [&](const SightSheaf& sheaf) { return sheaf.holds(p); });
+}
+
+std::optional<HeightSpan> KeepClearSet::column(const Point2& place) const
+{
+    SightSheaf::Reach up, down;
+    for (const SightSheaf& sheaf : sheaves_)
+        sheaf.raise({&place, 1}, SightSheaf::Sense::up, up);
+    for (auto sheaf = sheaves_.rbegin(); sheaf != sheaves_.rend(); ++sheaf)
+        sheaf->raise({&place, 1}, SightSheaf::Sense::down, down);
+    const double top = std::min(up.most[0], highest_);
+    const double bottom = std::max(-down.most[0], lowest_);
+    if (!up.any || !down.any || bottom > top)
+        return std::nullopt;
+    return HeightSpan{millimetres(bottom), millimetres(top)};
+}
+
+CellSpan KeepClearSet::over(const PlaneTriangle& cell) const
+{
+    SightSheaf::Reach up, down;
+    for (const SightSheaf& sheaf : sheaves_)
+        sheaf.raise(cell, SightSheaf::Sense::up, up);
+    for (auto sheaf = sheaves_.rbegin(); sheaf != sheaves_.rend(); ++sheaf)
+        sheaf->raise(cell, SightSheaf::Sense::down, down);
+    CellSpan span;
+    span.any = up.any && down.any;
+    bool above = true, below = true, all_high = true, all_low = true;
+    for (std::size_t j = 0; j < cell.size(); ++j) {
+        span.top[j] = up.most[j];
+        span.bottom[j] = -down.most[j];
+        above = above && span.bottom[j] > highest_;
+        below = below && span.top[j] < lowest_;
+        all_high = all_high && span.top[j] >= highest_;
+        all_low = all_low && span.bottom[j] <= lowest_;
+    }
+    span.any = span.any && !above && !below;
+    // Where a level cuts through the cell, cutting its corners alone would cut the set's too.
+    if (all_high)
+        span.top.fill(highest_);
+    if (all_low)
+        span.bottom.fill(lowest_);
+    return span;
+}
+
+Length KeepClearSet::widest_gap(const Point2& place) const
+{
+    std::vector<HeightSpan> spans;
+    for (const SightSheaf& sheaf : sheaves_)
+        sheaf.add_spans(place, spans);
+    std::sort(spans.begin(), spans.end(),
+              [](const HeightSpan& a, const HeightSpan& b) { return a.bottom < b.bottom; });
+    Length widest;
+    for (std::size_t i = 1; i < spans.size(); ++i) {
+        widest = std::max(widest, spans[i].bottom - spans[i - 1].top);
+        spans[i].top = std::max(spans[i].top, spans[i - 1].top);
+    }
+    return widest;
+}
+
+std::vector<std::vector<Point2>> KeepClearSet::plan(const ConvexPolygon& within, Length grown) const
+{
+    std::vector<std::vector<Point2>> outlines;
+    for (const SightSheaf& sheaf : sheaves_) {
+        const std::vector<ConvexPolygon> pieces = sheaf.plan(within);
+        for (std::vector<Point2>& outline : united_outlines(pieces, Length()))
+            outlines.push_back(std::move(outline));
+    }
+    return united_outlines(outlines, grown);
+}
+
+} // namespace glim

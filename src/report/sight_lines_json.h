@@ -1,0 +1,17 @@
+#pragma once
+
+#include "remedy/sight_lines.h"
+#include "report/json.h"
+
+namespace glim {
+
+/// All that was found.
+Json sight_lines_json(const SightLines& lines, const LampSketch& sketch);
+/// A row a point of a curve: mm of the sketch's frame.
+std::string curves_csv(const SightLines& lines);
+/// A row a place across the vehicle.
+std::string nose_csv(const SightLines& lines);
+/// The curves of one view; a layer a row and curve.
+std::string view_dxf(const SightLines& lines, SightView view);
+
+} // namespace glim

@@ -1,0 +1,107 @@
+#include "report/write_sight_lines.h"
+
+#include "drawing/sight_view.h"
+#include "report/html_page.h"
+#include "report/pdf_pages.h"
+#include "report/sight_lines_json.h"
+#include "report/typeset_document.h"
+#include "words/citation_words.h"
+#include "words/numbers.h"
+#include "words/sight_lines_words.h"
+
+namespace glim {
+
+namespace {
+
+/// Of the places across, so many stand on the page; the CSV has all.
+constexpr std::size_t places_on_page = 10;
+/// Two side by side, so that all three and the words go on one page.
+constexpr SightViewSize page_view{.width = 240, .most_height = 105};
+
+Terms terms_of(const std::vector<Labelled>& entries)
+{
+    Terms terms;
+    for (const Labelled& entry : entries)
+        terms.terms.push_back({entry.label, {entry.text}});
+    return terms;
+}
+
+/// "y 600: 53, y 450: 203 ...", every few places.
+std::string nose_line(const SightRow& row)
+{
+    std::string words = "mm ahead of the lens at its heights, y from the median plane: ";
+    const std::size_t stride = std::max<std::size_t>(1, row.nose.size() / places_on_page);
+    for (std::size_t i = 0; i < row.nose.size(); i += stride) {
+        const NoseReach& reach = row.nose[i];
+        words += (i == 0 ? "y " : "; y ") + rounded(in_mm(reach.lateral), 0) + ": " +
+                 (reach.ahead ? rounded(in_mm(*reach.ahead), 0) : "free as far as drawn");
+        if (!reach.ahead)
+            break; // and further across it is so too
+    }
+    return words + ".";
+}
+
+std::string page_caption(SightView view)
+{
+    switch (view) {
+    case SightView::plan:
+        return "no body inside the outline, at the heights of the lens.";
+    case SightView::front:
+        return "no body inside the section, so far ahead of the lens.";
+    case SightView::side:
+        break;
+    }
+    return "below and above the outline bodies are free, wherever across.";
+}
+
+Document document_of(const SightLines& lines, const LampSketch& sketch)
+{
+    std::vector<Block> blocks{
+        Heading{1, sketch.study.title.empty() ? "Sight lines" : sketch.study.title},
+        terms_of(sketch_entries(sketch, lines)), Notice{std::string(caution)}};
+    Figures views;
+    for (const SightView view : {SightView::plan, SightView::front, SightView::side}) {
+        Figure figure = sight_view(lines, sketch, view, page_view);
+        figure.caption = figure.title + ": " + page_caption(view);
+        views.figures.push_back(std::move(figure));
+    }
+    blocks.push_back(std::move(views));
+    for (const SightRow& row : lines.rows) {
+        blocks.push_back(Heading{2, row.row.id});
+        Terms terms = terms_of(sight_row_entries(row));
+        if (!row.nose.empty())
+            terms.terms.push_back({"nose may reach", {nose_line(row)}});
+        blocks.push_back(std::move(terms));
+    }
+    if (!lines.places.empty()) {
+        blocks.push_back(Heading{2, "Where the lens may stand"});
+        Terms terms;
+        for (const PlaceRoom& room : lines.places)
+            terms.terms.push_back(
+                {room.row, {place_room_words(room) + ". " + citation_words(room.citation)}});
+        blocks.push_back(std::move(terms));
+    }
+    blocks.push_back(Paragraph{sight_provenance_words(lines)});
+    return typeset_document({"Sight lines of a lamp", "", std::move(blocks)}, {sketch.study.file});
+}
+
+} // namespace
+
+void write_sight_lines(const SightLines& lines, const LampSketch& sketch, NewFolder& folder)
+{
+    for (const SightViewWord& view : sight_view_words) {
+        const std::string name(view.key);
+        folder.put(name + ".svg", svg_of(sight_view(lines, sketch, view.view).drawing));
+        folder.put(name + ".dxf", view_dxf(lines, view.view));
+    }
+    const Document document = document_of(lines, sketch);
+    folder.put("sight-lines.html", html_page(document));
+    folder.put("sight-lines.pdf", pdf_pages(document));
+    folder.put("sight-lines.json", text_of(sight_lines_json(lines, sketch)));
+    folder.put("sight-lines.txt", sight_lines_words(lines, sketch));
+    folder.put("curves.csv", curves_csv(lines));
+    folder.put("nose.csv", nose_csv(lines));
+    folder.commit();
+}
+
+} // namespace glim

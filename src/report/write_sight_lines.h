@@ -1,0 +1,12 @@
+#pragma once
+
+#include "machine/new_folder.h"
+#include "remedy/sight_lines.h"
+
+namespace glim {
+
+/// Writes the folder of `sight-lines`: a page to pin up, each view as SVG and DXF, the curves and
+/// the reach of the nose as CSV, and the same as JSON and text.
+void write_sight_lines(const SightLines& lines, const LampSketch& sketch, NewFolder& folder);
+
+} // namespace glim

@@ -1,0 +1,144 @@
+#include "words/keep_clear_words.h"
+
+#include "model/rule.h"
+#include "words/bearing_words.h"
+#include "words/citation_words.h"
+#include "words/name_list.h"
+#include "words/numbers.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+constexpr int indent = 2;
+constexpr double mm3_in_litre = 1e6;
+
+std::string mm(Length length) { return rounded(in_mm(length), 2) + " mm"; }
+
+std::string litres(Volume volume) { return rounded(in_mm3(volume) / mm3_in_litre, 2) + " litres"; }
+
+std::string at(const Point& p)
+{
+    return "(" + rounded(p.x(), 1) + ", " + rounded(p.y(), 1) + ", " + rounded(p.z(), 1) + ")";
+}
+
+std::string quoted(const std::string& name) { return "`" + name + "`"; }
+
+std::string_view words_of(FavouredEdge edge)
+{
+    return std::find_if(favoured_edge_words.begin(), favoured_edge_words.end(),
+                        [&](const FavouredEdgeWord& row) { return row.edge == edge; })
+        ->words;
+}
+
+std::string chosen_words(const KeepClearSpace& space)
+{
+    std::vector<std::string> each;
+    for (std::size_t i = 0; i < space.by_edge.size(); ++i)
+        each.push_back(std::string(favoured_edge_words[i].key) + " about " +
+                       litres(space.by_edge[i]));
+    return each.empty() ? "" : ", as the one of least volume (" + name_list(each) + ")";
+}
+
+std::string kept_words(const KeepClearSpace& space)
+{
+    if (!space.kept)
+        return "all of the lamp that faces a direction, in each of the field";
+    std::string words = std::string(words_of(*space.kept)) + " of the lamp, so much as shows " +
+                        (space.needed > Area() ? area_words(space.needed) : "the share asked") +
+                        " in each direction" + chosen_words(space);
+    if (space.too_small > 0)
+        words += "; in " + std::to_string(space.too_small) + " of " +
+                 counted(space.pieces, "piece") +
+                 " of the field the whole lamp shows less than that, and there it is kept whole";
+    return words;
+}
+
+std::string size_words(const KeepClearSpace& space)
+{
+    std::string words = litres(space.volume) + ", " + counted(space.mesh.facets.size(), "facet");
+    if (space.bodies > 1)
+        words += " in " + counted(space.bodies, "body") + " that may run into each other";
+    return words + (space.within ? "; no point of it was found farther than " + mm(*space.within) +
+                                       " outside the space itself, and none lies inside"
+                                 : "; it holds all of the space, but parts of it stand farther out "
+                                   "than `chord_error`: ask for a coarser one, or end it nearer");
+}
+
+std::string name_of(const Intrusion& intrusion, const Study& study)
+{
+    return quoted(study.surfaces[intrusion.surface.surface].name +
+                  (intrusion.surface.twin ? " (mirrored)" : ""));
+}
+
+std::string without_words(const KeepClear& found)
+{
+    return "no space is asked for by " + name_list(found.without_space) +
+           ": rows of light or of place, or rows that do not apply";
+}
+
+} // namespace
+
+std::string space_label(const KeepClearSpace& space)
+{
+    return space.check + ", " + space.row.id + ", " + space.lamp +
+           (space.twin ? " (mirrored)" : "");
+}
+
+std::string intrusion_words(const Intrusion& intrusion, const Study& study)
+{
+    return name_of(intrusion, study) + " by up to " + mm(intrusion.depth) +
+           " along its normal, deepest at " + at(intrusion.deepest) + "; from " +
+           at(intrusion.box.least) + " to " + at(intrusion.box.most) +
+           "; it hides some of the "
+           "lamp in " +
+           share_words(intrusion.share_of_field, 1) + " of the field";
+}
+
+std::string keep_clear_sentence(const KeepClear& found, const Study& study)
+{
+    const KeepClearSpace* worst = nullptr;
+    for (const KeepClearSpace& space : found.spaces)
+        if (!space.intrusions.empty() &&
+            (!worst || space.intrusions.front().depth > worst->intrusions.front().depth))
+            worst = &space;
+    if (!worst)
+        return "Clear: nothing of the study reaches into " +
+               (found.spaces.size() == 1 ? std::string("the space that has to stay empty.")
+                                         : "the " + std::to_string(found.spaces.size()) +
+                                               " spaces that have to stay empty.");
+    return "Not clear: " + name_of(worst->intrusions.front(), study) + " reaches " +
+           mm(worst->intrusions.front().depth) + " into the space of " + space_label(*worst) + ".";
+}
+
+std::vector<Labelled> space_entries(const KeepClearSpace& space)
+{
+    return {{"row", space.row.title},
+            {"field", field_words(space.field, {space.row.axis, space.side}) +
+                          (space.relaxed ? " (relaxed by a condition of the row)" : "")},
+            {"kept in view", kept_words(space)},
+            {"space", size_words(space)},
+            {"figures", citation_words(space.row.citation)}};
+}
+
+std::string keep_clear_words(const KeepClear& found, const Study& study, const TextStyle& style)
+{
+    std::string text = wrapped(keep_clear_sentence(found, study), style.columns) + "\n";
+    for (const KeepClearSpace& space : found.spaces) {
+        std::vector<Labelled> entries = space_entries(space);
+        for (const Intrusion& intrusion : space.intrusions)
+            entries.push_back({&intrusion == &space.intrusions.front() ? "reaching in" : "",
+                               intrusion_words(intrusion, study)});
+        if (space.intrusions.empty())
+            entries.push_back({"reaching in", "nothing"});
+        text += "\n" + wrapped(space_label(space), style.columns) + "\n" +
+                labelled_block(entries, indent, style);
+    }
+    if (!found.without_space.empty())
+        text += "\n" + wrapped(without_words(found), style.columns) + "\n";
+    return text + "\n" + wrapped(caution, style.columns) + "\n";
+}
+
+} // namespace glim

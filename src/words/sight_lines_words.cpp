@@ -1,0 +1,128 @@
+#include "words/sight_lines_words.h"
+
+#include "model/rule.h"
+#include "words/bearing_words.h"
+#include "words/citation_words.h"
+#include "words/name_list.h"
+#include "words/numbers.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+constexpr int indent = 2;
+/// Of the places across, so many are told on a terminal; the CSV has all.
+constexpr std::size_t told_places = 8;
+
+std::string mm(Length length) { return rounded(in_mm(length), 0) + " mm"; }
+
+std::string_view words_of(FavouredEdge edge)
+{
+    return std::find_if(favoured_edge_words.begin(), favoured_edge_words.end(),
+                        [&](const FavouredEdgeWord& row) { return row.edge == edge; })
+        ->words;
+}
+
+std::string face_words(const SightRow& row)
+{
+    const std::string worst = bearing_words(row.worst, {row.row.axis, Side::left}) + " (" +
+                              bearing_figures(row.worst) + ")";
+    std::string words =
+        area_words(row.least_shown) + " in view from " + worst + ", with nothing in the way";
+    if (row.needed == Area())
+        return words;
+    words += "; " + area_words(row.needed) + " needed: ";
+    if (!row.least_face)
+        return words + "the lens turns away there, and no size of it is enough";
+    return words + "a lens of this shape needs a face of " + area_words(*row.least_face);
+}
+
+} // namespace
+
+std::vector<Labelled> sketch_entries(const LampSketch& sketch, const SightLines& lines)
+{
+    return {{"lens", mm(sketch.width) + " across, " + mm(sketch.height) + " high, face of " +
+                         area_words(lines.face)},
+            {"place", "centre " + mm(sketch.lateral) + " from the median plane, " +
+                          mm(sketch.above) + " above the ground"},
+            {"vehicle", mm(*sketch.study.vehicle.overall_width) + " wide"}};
+}
+
+std::vector<Labelled> sight_row_entries(const SightRow& row)
+{
+    return {{"row", row.row.title},
+            {"field", field_words(row.field, {row.row.axis, Side::left}) +
+                          (row.relaxed ? " (relaxed by a condition of the row)" : "")},
+            {"kept in view",
+             row.kept ? std::string(words_of(*row.kept)) + " of the lens, so much as is needed"
+                      : "the whole lens"},
+            {"least lens", face_words(row)},
+            {"figures", citation_words(row.row.citation)}};
+}
+
+std::string place_room_words(const PlaceRoom& room)
+{
+    const bool of_height = room.of == PlaceRoom::Of::height;
+    std::string words = "centre ";
+    if (room.least && room.most)
+        words += "from " + mm(*room.least) + " to " + mm(*room.most);
+    else if (room.least)
+        words += "at least " + mm(*room.least);
+    else if (room.most)
+        words += "at most " + mm(*room.most);
+    words += of_height ? " above the ground" : " from the median plane";
+    return words + "; it is at " + mm(room.is) + (room.keeps() ? "" : ": not kept");
+}
+
+std::string nose_words(const NoseReach& reach)
+{
+    return "at y = " + rounded(in_mm(reach.lateral), 0) + ": " +
+           (reach.ahead ? "up to " + mm(*reach.ahead) : "as far as drawn");
+}
+
+std::string sight_provenance_words(const SightLines& lines)
+{
+    const auto unverified =
+        std::count_if(lines.rows.begin(), lines.rows.end(), [](const SightRow& row) {
+            return row.row.citation.provenance != Provenance::read;
+        });
+    return std::to_string(unverified) + " of " + counted(lines.rows.size(), "row") +
+           " were not read in the published text: look up each figure in the edition in force "
+           "before anybody relies on it.";
+}
+
+std::string sight_lines_words(const SightLines& lines, const LampSketch& sketch,
+                              const TextStyle& style)
+{
+    const std::string title = sketch.study.title.empty() ? "Sight lines" : sketch.study.title;
+    std::string text = wrapped(title, style.columns) + "\n" +
+                       labelled_block(sketch_entries(sketch, lines), indent, style);
+    for (const SightRow& row : lines.rows) {
+        std::vector<Labelled> entries = sight_row_entries(row);
+        const std::size_t stride = std::max<std::size_t>(1, row.nose.size() / told_places);
+        for (std::size_t i = 0; i < row.nose.size(); i += stride)
+            entries.push_back({i == 0 ? "nose may reach" : "",
+                               nose_words(row.nose[i]) + (i == 0 ? " ahead of the lens" : "")});
+        text += "\n" + wrapped(row.row.id, style.columns) + "\n" +
+                labelled_block(entries, indent, style);
+    }
+    std::vector<Labelled> places;
+    for (const PlaceRoom& room : lines.places) {
+        places.push_back({room.row, place_room_words(room)});
+        places.push_back({"", citation_words(room.citation)});
+    }
+    if (!places.empty())
+        text += "\nWhere the lens may stand\n" + labelled_block(places, indent, style);
+    if (!lines.without_space.empty())
+        text += "\n" +
+                wrapped("No limits are drawn for " + name_list(lines.without_space) +
+                            ": rows of light or of place, or rows that do not apply.",
+                        style.columns) +
+                "\n";
+    return text + "\n" + wrapped(sight_provenance_words(lines), style.columns) + "\n" +
+           wrapped(caution, style.columns) + "\n";
+}
+
+} // namespace glim

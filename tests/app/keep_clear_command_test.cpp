@@ -1,0 +1,51 @@
+#include "app/run.h"
+#include "machine/temporary_folder.h"
+
+#include <nlohmann/json.hpp>
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+
+using namespace glim;
+using namespace glim::test;
+
+namespace {
+
+const std::string theme = GLIM_SOURCE_DIR "/meshes/demo/theme-b.toml";
+
+} // namespace
+
+TEST_CASE("theme B's spaces are drawn, and what reaches into them is told", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran found =
+        run("cornerglim keep-clear '" + theme + "' --out out --quiet", folder.path().string());
+    INFO(found.output << found.errors);
+    CHECK(found.exit_code == 1);
+    CHECK(found.output.find("Not clear: ") == 0);
+    std::ifstream stream(folder / "out/keep-clear.json");
+    const nlohmann::json answer = nlohmann::json::parse(stream);
+    CHECK(answer["clear"] == false);
+    CHECK(answer["caution"].get<std::string>().find("homologation engineer") != std::string::npos);
+    for (const auto& space : answer["spaces"]) {
+        CHECK(space["volume_mm3"].get<double>() > 0);
+        CHECK(space["kept"] == "outer");
+        CHECK(std::filesystem::exists(folder / "out" / space["mesh"].get<std::string>()));
+    }
+    for (const char* file : {"v-b-front-indicator.obj", "v-b-front-indicator-into-nose.ply",
+                             "v-b-front-indicator-into-nose.png", "keep-clear.html",
+                             "keep-clear.pdf", "keep-clear.txt", "spaces.csv", "intrusions.csv"})
+        CHECK(std::filesystem::exists(folder / "out" / file));
+}
+
+TEST_CASE("a lens alone has a space, and nothing reaches into it", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran found =
+        run("cornerglim keep-clear '" + studies() + "/clear.toml'", folder.path().string());
+    INFO(found.output << found.errors);
+    CHECK(found.output.find("keep-clear") == std::string::npos);
+    CHECK(found.output.find("certify") != std::string::npos);
+    CHECK((found.exit_code == 0 || found.exit_code == 1));
+}

@@ -1,0 +1,108 @@
+#include "app/run.h"
+#include "machine/temporary_folder.h"
+
+#include <nlohmann/json.hpp>
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+
+using namespace glim;
+using namespace glim::test;
+
+namespace {
+
+const std::string lens = "[lens]\noutline = \"flat\"\nwidth = 150\nheight = 60\n";
+const std::string rule = "[rule]\ntable = \"fmvss-108\"\nrule = \"front-turn-area\"\n";
+
+std::string sketch_with(const std::string& lens_lines, const std::string& rule_lines,
+                        const std::string& lateral = "700")
+{
+    return "format = 1\n[vehicle]\nwidth = 1850\n[lamp]\nfunction = \"front_indicator\"\n"
+           "lateral = " +
+           lateral + "\nheight = 790\n" + lens_lines + rule_lines;
+}
+
+Ran run_on(const TemporaryFolder& folder, const std::string& sketch, const std::string& more = "")
+{
+    std::ofstream(folder / "sketch.toml") << sketch;
+    return run("cornerglim sight-lines sketch.toml " + more, folder.path().string());
+}
+
+} // namespace
+
+TEST_CASE("a sketch of a flat lens gives limits known on paper", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran ran = run_on(folder, sketch_with(lens, rule), "--out out");
+    INFO(ran.output << ran.errors);
+    CHECK(ran.exit_code == 0);
+    CHECK(ran.output.find("does not certify") != std::string::npos);
+    std::ifstream stream(folder / "out/sight-lines.json");
+    const nlohmann::json answer = nlohmann::json::parse(stream);
+    for (const auto& row : answer["rows"]) {
+        if (row["row"] != "v-b-front")
+            continue;
+        // 1250 mm2 / (cos 45 cos 15): the face that a flat lens looking ahead needs.
+        CHECK(row["least_face_mm2"].get<double>() == Approx(1830.13).margin(0.01));
+        CHECK(row["nose"].size() > 20);
+        // One mm ahead for each mm inboard.
+        const auto& nose = row["nose"];
+        CHECK(nose[1]["ahead_mm"].get<double>() - nose[0]["ahead_mm"].get<double>() ==
+              Approx(50).margin(0.01));
+    }
+    for (const char* file :
+         {"plan.svg", "side.svg", "front.svg", "plan.dxf", "side.dxf", "front.dxf", "curves.csv",
+          "nose.csv", "sight-lines.html", "sight-lines.pdf", "sight-lines.txt"})
+        CHECK(std::filesystem::exists(folder / "out" / file));
+}
+
+TEST_CASE("a wrapped lens has sight lines too", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran ran = run_on(
+        folder, sketch_with("[lens]\noutline = \"wrap\"\nradius = 120\nheight = 60\nfrom = -10\n"
+                            "to = 60\n",
+                            rule));
+    INFO(ran.output << ran.errors);
+    CHECK(ran.exit_code == 0);
+    CHECK(ran.output.find("nose may reach") != std::string::npos);
+}
+
+TEST_CASE("a lens larger than the vehicle, and one beyond its side, are complained of", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran larger = run_on(
+        folder, sketch_with("[lens]\noutline = \"flat\"\nwidth = 2000\nheight = 60\n", rule));
+    CHECK(larger.exit_code == 2);
+    CHECK(larger.errors.find("sketch.toml:8:") == 0);
+    CHECK(larger.errors.find("the lens is larger than the vehicle: 2000 mm across") !=
+          std::string::npos);
+    const Ran beyond = run_on(folder, sketch_with(lens, rule, "900"));
+    CHECK(beyond.exit_code == 2);
+    CHECK(beyond.errors.find("the lens reaches 50 mm beyond the side of the vehicle") !=
+          std::string::npos);
+}
+
+TEST_CASE("a field of no width is complained of", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran ran = run_on(
+        folder, sketch_with(lens, "[rule]\ntable = \"own-example\"\nrule = \"across-45\"\n"));
+    CHECK(ran.exit_code == 2);
+    CHECK(ran.errors.find("has no width or no height") != std::string::npos);
+}
+
+TEST_CASE("all that is wrong with a sketch is told at once", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran ran = run_on(folder, "format = 2\n[vehicle]\nwidht = 1850\n[lamp]\nlateral = -5\n"
+                                   "[lens]\noutline = \"round\"\n[rule]\ntable = \"fmvss-108\"\n"
+                                   "rule = \"front-turn-aera\"\n");
+    CHECK(ran.exit_code == 2);
+    INFO(ran.errors);
+    for (const char* said :
+         {"write format = 1", "did you mean `width`?", "`lateral` of [lamp] is out of range",
+          "outline", "did you mean `front-turn-area`?", "function"})
+        CHECK(ran.errors.find(said) != std::string::npos);
+}
