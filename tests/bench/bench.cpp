@@ -73,6 +73,8 @@ private:
 void add_memory(Collector& figures, const std::string& what, std::size_t peak,
                 std::size_t triangles)
 {
+    if (peak == 0) // not asked for
+        return;
     const double allowed = bytes_allowed_a_triangle * double(triangles) + bytes_allowed_besides;
     figures.add({.measure = "most memory, " + what, .unit = "MB", .value = double(peak) / 1e6});
     figures.add({.measure = "most memory, " + what,

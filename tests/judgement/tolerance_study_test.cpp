@@ -1,10 +1,12 @@
 #include "judgement/tolerance_study.h"
 
+#include "judgement/build_moves.h"
 #include "judgement/made_rules.h"
 #include "judgement/normal_quantile.h"
 #include "machine/stop.h"
 #include "shapes/simple_shapes.h"
 #include "shapes/small_study.h"
+#include "units/trig.h"
 
 #include <catch2/catch.hpp>
 
@@ -174,6 +176,49 @@ TEST_CASE("what moves lamp and edge alike changes nothing", "[judgement]")
         found_of(behind({opaque_from(10)}, seen_mm2(9.8), {both, own}));
     CHECK(with_own.verdicts.at(0).spread.standard_deviation == Approx(height).epsilon(0.02));
     CHECK(with_own.checks.at(0).share.share == Approx(normal_share_below(0.2)).margin(0.02));
+}
+
+TEST_CASE("a lens that turns shows the cosine of its turn", "[judgement]")
+{
+    Tolerance turning = tolerance("lens", lens, ToleranceWay::turn, 5);
+    turning.spread = Spread::uniform;
+    turning.about = Point::Zero();
+    const ToleranceFindings found = found_of(behind({opaque_from(200)}, 2000, {turning}));
+    const std::optional<StackUp>& worst = found.verdicts.at(0).worst;
+    REQUIRE(worst);
+    CHECK(worst->figure == Approx(60 * height * cos(degrees(5))).epsilon(1e-6));
+    CHECK(found.verdicts.at(0).spread.most == Approx(60 * height).epsilon(1e-4));
+}
+
+TEST_CASE("a build is what a check of bodies moved likewise finds", "[judgement]")
+{
+    Tolerance module = tolerance("module", lens, ToleranceWay::tilt, 1.5);
+    module.surfaces = {lens, right_edge};
+    module.by[static_cast<std::size_t>(ToleranceWay::forward)] = 2;
+    module.about = Point(-50, 10, 20);
+    module.level = 1;
+    Tolerance own = tolerance("lens", lens, ToleranceWay::up, 1.5);
+    own.by[static_cast<std::size_t>(ToleranceWay::roll)] = 2;
+    own.about = Point(0, 5, 0);
+    RuleRow row = made_row("row", LeastArea{square_millimetres(500)}, -20, 45, -10, 10);
+    Study study =
+        asking(lamp_behind(dome(40, 32), {opaque_from(12), box({45, -70, -60}, {70, -5, -15})}),
+               "row", {row});
+    study.variation.tolerances = {module, own,
+                                  tolerance("block", left_edge, ToleranceWay::outboard, 1)};
+    study.variation.task.builds = 64;
+    const ToleranceFindings found = found_of(study);
+    const ToleratedVerdict& verdict = found.verdicts.at(0);
+    REQUIRE(verdict.worst);
+    const BuildMoves moves(study, found.factors);
+    const BuildPlaces places = moves.places(verdict.worst->deviations);
+    Session session(study);
+    for (const SurfaceId s : study.surfaces.ids())
+        session.place(s, places.at[s]);
+    const Findings checked = session.check(session.all_checks(), study.variation.task.step, {});
+    // Sampled coarsely against exactly: corners of shadows, and a dome of facets.
+    CHECK(verdict.worst->figure ==
+          Approx(in_mm2(checked.checks[0].deciding_verdict().least_visible)).margin(8));
 }
 
 TEST_CASE("a profile tolerance moves the sides of a box", "[judgement]")
