@@ -32,7 +32,7 @@ bool misses(const TriangleMesh& level, std::size_t f, const KeepClearSet& set)
 }
 
 /// Divided until facets that may reach into the set are small.
-TriangleMesh divided(TriangleMesh level, const KeepClearSet& set)
+TriangleMesh divided(const TriangleMesh& level, const KeepClearSet& set)
 {
     NumberedMesh numbered{welded(level), {}};
     numbered.of.assign(numbered.mesh.facets.size(), 0); // 0: not yet known to miss the set

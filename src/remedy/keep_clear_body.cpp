@@ -69,6 +69,7 @@ void PlanCutter::begin(const std::vector<std::vector<Point2>>& outlines)
 {
     for (const std::vector<Point2>& outline : outlines) {
         std::vector<Point> corners;
+        corners.reserve(outline.size());
         for (const Point2& p : outline)
             corners.emplace_back(p.x(), p.y(), 0);
         const auto first = static_cast<std::uint32_t>(plan_.points.size());

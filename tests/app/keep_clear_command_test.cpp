@@ -45,7 +45,17 @@ TEST_CASE("a lens alone has a space, and nothing reaches into it", "[app]")
     const Ran found =
         run("cornerglim keep-clear '" + studies() + "/clear.toml'", folder.path().string());
     INFO(found.output << found.errors);
-    CHECK(found.output.find("keep-clear") == std::string::npos);
-    CHECK(found.output.find("certify") != std::string::npos);
-    CHECK((found.exit_code == 0 || found.exit_code == 1));
+    CHECK(found.exit_code == 0);
+    CHECK(found.output.find("Clear: nothing of the study reaches into") == 0);
+    CHECK(found.output.find("does not certify") != std::string::npos);
+}
+
+TEST_CASE("a wall before the lamp is named with its depth", "[app]")
+{
+    const TemporaryFolder folder;
+    const Ran found = run("cornerglim keep-clear '" + studies() + "/walled.toml' --quiet",
+                          folder.path().string());
+    INFO(found.output << found.errors);
+    CHECK(found.exit_code == 1);
+    CHECK(found.output.find("Not clear: `wall` reaches ") == 0);
 }

@@ -109,8 +109,8 @@ TEST_CASE("a body just outside the space passes a check, and one pushed in fails
     }
 }
 
-// A knife edge across the lamp reaches `deep` above the lower limit z = -30 - tan(15) r. Against
-// its own normal, which is level, it is deep; its upright face leaves where the limit does.
+// The block's far lower corners see the farthest part of the lens: there the space begins at
+// z = -30 - tan(15) hypot(260, 125). Its top, at z = -60, is all inside.
 TEST_CASE("what reaches into a space is told by surface, with depth, box and share", "[remedy]")
 {
     const LampCase lamp{"flat", shapes::plate(Point(0, 0, 0), 150, 60, 1), field(-45, 45, -15, 15)};
@@ -120,8 +120,6 @@ TEST_CASE("what reaches into a space is told by surface, with depth, box and sha
     REQUIRE(found.intruded());
     const Intrusion& block = found.spaces.front().intrusions.front();
     CHECK(study.surfaces[block.surface.surface].name == "block");
-    // Straight above the top the space begins at the farthest part of the lens in view:
-    // r = sqrt(260^2 + 125^2) from the block's far corner, so that the top lies this deep.
     const double lower = -30 - std::hypot(260, 125) * tan(degrees(15));
     CHECK(in_mm(block.depth) > -60 - lower - 0.1);
     CHECK(block.box.most.z() == Approx(-60));
