@@ -243,7 +243,8 @@ std::vector<std::vector<Point2>> united_outlines(std::span<const std::vector<Poi
             offset.AddPath(path, ClipperLib::jtMiter, ClipperLib::etClosedPolygon);
     ClipperLib::Paths outer;
     offset.Execute(outer, in_mm(grown) / polygon_grid_mm);
-    // A corner that goes was no farther than this from its neighbours' line: less than it was grown.
+    // A corner that goes was no farther than this from its neighbours' line: less than it was
+    // grown.
     if (grown > Length())
         ClipperLib::CleanPolygons(outer, cleaned_share * in_mm(grown) / polygon_grid_mm);
     std::vector<std::vector<Point2>> outlines;

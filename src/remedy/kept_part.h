@@ -27,9 +27,10 @@ struct PartNeeded {
     double share = 0; ///< of what its face shows there
 };
 
-/// The field in pieces of at most `step` across, above and below the horizontal apart, each with the least part of `lit` (level frame)
-/// that shows `needed` in its corners, its middle and the middles of its sides, and `kept_spare` of
-/// that more. What the lamp hides of itself is not counted. Requires: `edge` is one of the four.
+/// The field in pieces of at most `step` across, above and below the horizontal apart, each with
+/// the least part of `lit` (level frame) that shows `needed` in its corners, its middle and the
+/// middles of its sides, and `kept_spare` of that more. What the lamp hides of itself is not
+/// counted. Requires: `edge` is one of the four.
 KeptParts kept_parts(const TriangleMesh& lit, const Field& field, const PartNeeded& needed,
                      FavouredEdge edge, Angle step);
 /// Between the directions looked at, areas change by less.

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "remedy/lamp_move.h"
 #include "judgement/quick_check.h"
+#include "remedy/lamp_move.h"
 
 namespace glim {
 

@@ -20,6 +20,8 @@ constexpr double bytes_allowed_besides = 50e6;
 
 constexpr int step_deg = 1;
 constexpr int quick_step_deg = 5;
+constexpr std::size_t all_builds = 10'000;
+constexpr std::size_t quick_builds = 64;
 
 void tell(std::size_t triangles, const std::string& what)
 {
@@ -105,8 +107,9 @@ FiguresOfSize measure_size(std::size_t triangles, const Options& options)
                         [&] { return measure_session(files, threads); });
         figures.measure(with_threads("remedies", threads),
                         [&] { return measure_remedies(files, threads); });
-        figures.measure(with_threads("tolerances", threads),
-                        [&] { return measure_tolerances(files, threads); });
+        figures.measure(with_threads("tolerances", threads), [&] {
+            return measure_tolerances(files, options.quick ? quick_builds : all_builds, threads);
+        });
         figures.measure(with_threads("file to report, two lamps", threads),
                         [&] { return measure_body_report(files, threads); });
         if (!options.quick)

@@ -7,7 +7,6 @@
 #include "remedy/added_lamp.h"
 #include "remedy/moved_lamp.h"
 #include "remedy/relief.h"
-#include <cstdio>
 
 namespace glim::bench {
 
@@ -69,7 +68,6 @@ std::vector<Figure> measure_remedies(const BenchFiles& files, unsigned threads)
     const Relief relief = find_relief(study, step, workers);
     figures.push_back(
         seconds("relief, shaped and proved", threads, shaping.wall_s(), "at most 30"));
-    std::fprintf(stderr,"rounds %d forsure %.3f deepest %.3f slope cost %.3f steepest %.2f touched %.1f edge %.2f before %g %g %g least at %g %g %g\n",relief.rounds,in_mm(relief.least->for_sure),in_mm(relief.shape.deepest),in_mm(relief.slope_cost.depth),in_degrees(relief.shape.steepest),in_mm2(relief.shape.touched),in_mm(relief.shape.deepest_edge),relief.shape.deepest_before.x(),relief.shape.deepest_before.y(),relief.shape.deepest_before.z(),relief.least->place.x(),relief.least->place.y(),relief.least->place.z());
     const Length depth = least.least ? least.least->depth : Length();
     figures.push_back({.measure = "relief, least depth", .unit = "mm", .value = in_mm(depth)});
     if (depth > Length())

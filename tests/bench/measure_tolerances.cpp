@@ -10,8 +10,6 @@ namespace glim::bench {
 
 namespace {
 
-constexpr std::size_t builds = 10'000;
-
 /// The lens comes first among the surfaces, then 16 patches of skin, bezel, grille, bonnet edge and
 /// guard.
 constexpr std::uint32_t skin_first = 1, skin_last = 16, bezel = 17, bonnet = 19, guard = 20;
@@ -50,6 +48,7 @@ std::vector<Figure> measure(Study study, std::size_t directions, unsigned thread
                             const char* target)
 {
     study.variation.task.directions = directions;
+    const std::size_t builds = study.variation.task.builds;
     const Session session(std::move(study));
     const Stopwatch watch;
     Counting counting;
@@ -66,11 +65,11 @@ std::vector<Figure> measure(Study study, std::size_t directions, unsigned thread
     const ToleranceFindings found =
         study_tolerances(session, {.threads = threads, .stop = {}, .progress = progress});
     const std::string of = directions == 0 ? "every 5 degrees" : "21 deciding directions";
-    return {{.measure = with_threads("10,000 builds, " + of, threads),
+    return {{.measure = with_threads(std::to_string(builds) + " builds, " + of, threads),
              .unit = "s wall",
              .value = counting.ended_s - counting.began_s,
              .target = threads == 2 ? target : ""},
-            {.measure = with_threads("10,000 builds, " + of, threads),
+            {.measure = with_threads(std::to_string(builds) + " builds, " + of, threads),
              .unit = "s CPU",
              .value = counting.ended_cpu_s - counting.began_cpu_s},
             {.measure = with_threads("tolerance study, " + of, threads),
@@ -83,7 +82,8 @@ std::vector<Figure> measure(Study study, std::size_t directions, unsigned thread
 
 } // namespace
 
-std::vector<Figure> measure_tolerances(const BenchFiles& files, unsigned threads)
+std::vector<Figure> measure_tolerances(const BenchFiles& files, std::size_t builds,
+                                       unsigned threads)
 {
     Study study = read_study(files.area_study());
     study.variation.tolerances = tolerances();

@@ -31,8 +31,9 @@ std::vector<Figure> measure_session(const BenchFiles& files, unsigned threads);
 /// Relief, added lamp and moved lamp, where the skin hides a little too much.
 std::vector<Figure> measure_remedies(const BenchFiles& files, unsigned threads);
 
-/// Builds within tolerances: 10,000 from deciding directions and over the field.
-std::vector<Figure> measure_tolerances(const BenchFiles& files, unsigned threads);
+/// Builds within tolerances, from deciding directions and over the field.
+std::vector<Figure> measure_tolerances(const BenchFiles& files, std::size_t builds,
+                                       unsigned threads);
 
 /// File to verdict, as the command `check` does it.
 std::vector<Figure> measure_whole_run(const std::filesystem::path& file, const BenchStudy& study,
