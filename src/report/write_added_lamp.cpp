@@ -85,17 +85,40 @@ StudyOverlay overlay_of(const AddedLampAnswer& answer, const AddedPlace& place, 
     return overlay;
 }
 
-/// The study and the lens of one place, under the names of its rank.
-void put_place(const AddedLampAnswer& answer, std::size_t rank, const Study& study,
+/// Where a place's study and lens are written.
+struct PlaceFiles {
+    std::string study, lens;
+};
+
+PlaceFiles files_of_rank(std::size_t rank)
+{
+    if (rank == 0)
+        return {"study.toml", "added-lens.obj"};
+    const std::string suffix = "-" + std::to_string(rank + 1);
+    return {"place" + suffix + ".toml", "added-lens" + suffix + ".obj"};
+}
+
+void put_study(const StudyOverlay& overlay, const AddedPlace& place, const PlaceFiles& files,
                const std::filesystem::path& target, NewFolder& folder)
 {
-    const AddedPlace& place = answer.alone[rank];
-    const std::string suffix = rank == 0 ? "" : "-" + std::to_string(rank + 1);
-    const std::string file = "added-lens" + suffix + ".obj";
     const std::array parts = {NamedPart{"added_lens", &place.lens.mesh}};
-    folder.put(file, obj_of(parts));
-    folder.put(rank == 0 ? "study.toml" : "place" + suffix + ".toml",
-               overlay_text(overlay_of(answer, place, study, file), target));
+    folder.put(files.lens, obj_of(parts));
+    folder.put(files.study, overlay_text(overlay, target));
+}
+
+/// Beside the studies of lamps that answer alone: a check confirms it only where its rule lets
+/// lamps answer together.
+void put_filling(const AddedLampAnswer& answer, const Study& study,
+                 const std::filesystem::path& target, NewFolder& folder)
+{
+    if (answer.filling.empty())
+        return;
+    const PlaceFiles files{"filling.toml", "filling-lens.obj"};
+    const AddedPlace& place = answer.filling.front();
+    StudyOverlay overlay = overlay_of(answer, place, study, files.lens);
+    overlay.about.emplace_back("It fills the gap only: enough where the rule lets lamps answer "
+                               "together, and nowhere else.");
+    put_study(overlay, place, files, target, folder);
 }
 
 /// How well a place serves: 1 where a lamp answers alone or serves every failing direction.
@@ -138,8 +161,12 @@ void write_added_lamp(const AddedLampContent& content, const std::filesystem::pa
 {
     const auto& [answer, session, task] = content;
     const Study& study = session.study();
-    for (std::size_t i = 0; i < answer.alone.size(); ++i)
-        put_place(answer, i, study, target, folder);
+    for (std::size_t i = 0; i < answer.alone.size(); ++i) {
+        const PlaceFiles files = files_of_rank(i);
+        put_study(overlay_of(answer, answer.alone[i], study, files.lens), answer.alone[i], files,
+                  target, folder);
+    }
+    put_filling(answer, study, target, folder);
     folder.put("add-lamp.json", text_of(added_lamp_json(answer, study, task)));
     folder.put("summary.txt", added_lamp_words(answer, study, task));
     if (!answer.nothing_to_do()) {

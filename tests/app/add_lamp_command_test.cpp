@@ -82,3 +82,27 @@ TEST_CASE("a study that names no carriers is refused, and nothing is written", "
     CHECK(ran.errors.find("[add_lamp]") != std::string::npos);
     CHECK_FALSE(std::filesystem::exists(folder / "out"));
 }
+
+TEST_CASE(
+    "a lamp that fills the gap is confirmed by check where the rule lets lamps answer together",
+    "[app]")
+{
+    const TemporaryFolder folder;
+    std::ofstream(folder / "study.toml") << "format = 1\nbase = \"" << theme("a") << "\"\n"
+                                         << "[[check]]\nname = \"front turn signal area\"\n"
+                                         << "remove = true\n"
+                                         << "[[check]]\nname = \"across the nose\"\n"
+                                         << "table = \"together\"\n";
+    const Ran ran =
+        run("sed 's/\"one_alone\"/\"union\"\\nunion_source = \"made up\"/' '" GLIM_SOURCE_DIR
+            "/requirements-tables/own-example.toml' > together.toml && "
+            "cornerglim add-lamp study.toml --step 15 --quiet --out out && "
+            "cornerglim check out/filling.toml --step 15 --quiet",
+            folder.path().string());
+    INFO(ran.output << ran.errors);
+    CHECK(ran.exit_code == 0);
+    const nlohmann::json answer = json_in(folder / "out/add-lamp.json");
+    REQUIRE_FALSE(answer["only_together"].empty());
+    CHECK(answer["only_together"][0]["lens_mm2"].get<double>() <=
+          answer["alone"][0]["lens_mm2"].get<double>());
+}
