@@ -76,7 +76,7 @@ std::vector<OptionView> option_views(const Session& session, const Findings& fin
                                      const std::vector<ComparedView>& views,
                                      const std::string& option, const Workers& workers)
 {
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const Workers silent = workers.silent();
     std::vector<OptionView> shown;
     for (const ComparedView& view : views) {
         OptionView seen = view_of(session, findings, view, silent);

@@ -57,7 +57,7 @@ std::vector<double> LensGauge::met_shares(std::span<const NeedLook> looks,
         const LampStanding standing{lamp_, far, Obstacles::all};
         const LampView view = session_.scene().view_of(standing, sampling);
         const auto obstacles = session_.scene().obstacles_of(standing);
-        const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+        const Workers silent = workers.silent();
         if (!for_each_index(needs.size(), silent, [&](std::size_t i, unsigned) {
                 if (needs[i].area <= Area())
                     return;

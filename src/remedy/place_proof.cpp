@@ -58,7 +58,7 @@ PlaceProof proved(const LensPlace& place, LensFit fit, LensGauge& gauge,
                   std::span<const std::size_t> checks, const Workers& workers)
 {
     PlaceProof proof{std::move(fit), {}, false};
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const Workers silent = workers.silent();
     const Angle step = gauge.session().study().sampling.step;
     for (int round = 0; round < most_rounds; ++round) {
         proof.findings = gauge.session().check(checks, step, silent);

@@ -56,7 +56,7 @@ std::vector<ProbedSight> probed_sights(const Study& study, const PreparedScene& 
             if (!eyes.contains(key_of(lamp)))
                 eyes.emplace(key_of(lamp), probing_eye(study, scene, lamp));
     std::vector<ProbedSight> sights(demands.size());
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const Workers silent = workers.silent();
     const bool whole = for_each_index(demands.size(), silent, [&](std::size_t i, unsigned) {
         for (const LampStanding& lamp : findings.looks[demands[i].look].standings) {
             const ProbingEye& eye = eyes.at(key_of(lamp));

@@ -211,7 +211,7 @@ std::vector<double> wanted_depths(const PatchOfGround& patch, const std::vector<
 {
     const std::vector<Asker> askers = askers_of(patch.ground, patch.place, asked);
     std::vector<double> depths(points.size(), 0);
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const Workers silent = workers.silent();
     const bool whole = for_each_index(points.size(), silent, [&](std::size_t i, unsigned) {
         for (const Asker& asker : askers)
             depths[i] = std::max(depths[i], asker.wanted(points[i], margin_mm));
@@ -228,7 +228,7 @@ std::vector<std::uint8_t> asked_facets(const PatchOfGround& patch, const Triangl
     const std::vector<Asker> askers = askers_of(patch.ground, patch.place, asked);
     const Direction& push = patch.ground.patches()[patch.place].push;
     std::vector<std::uint8_t> marked(mesh.facets.size(), 0);
-    const Workers silent{.threads = workers.threads, .stop = workers.stop, .progress = {}};
+    const Workers silent = workers.silent();
     const bool whole = for_each_index(mesh.facets.size(), silent, [&](std::size_t f, unsigned) {
         if (longest_edge(mesh, f, push) <= longest_mm)
             return;
