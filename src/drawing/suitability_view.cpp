@@ -1,11 +1,13 @@
 #include "drawing/suitability_view.h"
 
 #include "drawing/colour_map.h"
+#include "drawing/numbered_place.h"
 #include "drawing/paint_picture.h"
 #include "drawing/picture_colours.h"
 #include "drawing/picture_legend.h"
 #include "drawing/picture_rims.h"
 #include "drawing/scale_bar.h"
+#include "drawing/subject_eye.h"
 #include "words/chart_words.h"
 #include "words/numbers.h"
 
@@ -23,16 +25,11 @@ constexpr double scale_bar_width = 70;
 
 constexpr Colour carrier_colour{226, 226, 230}; ///< may carry a lamp, which does not answer alone
 constexpr Colour partly_colour{186, 190, 198};  ///< one that serves some failing directions
-constexpr Colour mark_colour{170, 20, 40};
 
 /// A picture is at least so wide, that the corner can be made out.
 constexpr double least_width_mm = 900;
 /// What must be seen fills at most this share of the picture.
 constexpr double share_of_subject = 0.8;
-/// Off the surface, so that rounding does not hide a place behind itself.
-constexpr float skip_mm = 0.5F;
-/// So many candidates are enough to choose the eye by.
-constexpr std::size_t most_probes = 4000;
 
 /// What bodies of the picture stand where.
 std::vector<Standing> drawn_surfaces(const Study& study)
@@ -63,44 +60,16 @@ std::vector<const CandidateFacet*> subject_of(const AddedLampAnswer& answer)
     return subject;
 }
 
-/// How much of the subject an eye there sees, by area as seen.
-double seen_mm2(const std::vector<const CandidateFacet*>& subject, const Caster& caster,
-                const Point& origin, const Direction& eye)
-{
-    const std::size_t stride = subject.size() / most_probes + 1;
-    std::vector<RayStart> starts;
-    std::vector<double> areas;
-    for (std::size_t i = 0; i < subject.size(); i += stride) {
-        const Point p = subject[i]->centre - origin;
-        starts.push_back({static_cast<float>(p.x()), static_cast<float>(p.y()),
-                          static_cast<float>(p.z()), skip_mm});
-        areas.push_back(in_mm2(subject[i]->size) * std::max(0.0, eye.dot(subject[i]->normal)));
-    }
-    const std::vector<std::uint8_t> hidden = caster.occluded(eye, starts);
-    double seen = 0;
-    for (std::size_t i = 0; i < areas.size(); ++i)
-        seen += hidden[i] != 0 ? 0 : areas[i];
-    return seen;
-}
-
 Direction best_eye(const std::vector<const CandidateFacet*>& subject, const AddedLampAnswer& answer,
                    const Session& session, const Caster& caster)
 {
     const Vehicle& vehicle = session.study().vehicle;
-    const LampFrame axes{vehicle.forward, vehicle.outboard(answer.lamp.side), vehicle.up};
-    Direction best = vehicle.forward;
-    double most = -1;
-    for (const double v : {18.0, 35.0})
-        for (const double h : {35.0, 55.0, 15.0, 80.0, -35.0, 110.0, 145.0, 180.0}) {
-            const Direction eye = direction_of({degrees(h), degrees(v)}, axes);
-            const double seen = seen_mm2(subject, caster, session.scene().origin(), eye);
-            // The one before stays unless another shows clearly more.
-            if (seen > most * 1.1) {
-                most = seen;
-                best = eye;
-            }
-        }
-    return best;
+    std::vector<SubjectPatch> patches;
+    patches.reserve(subject.size());
+    for (const CandidateFacet* c : subject)
+        patches.push_back({c->centre, c->normal, c->size});
+    return eye_on(patches, caster, session.scene().origin(),
+                  {vehicle.forward, vehicle.outboard(answer.lamp.side), vehicle.up});
 }
 
 PictureFrame frame_of(const std::vector<const CandidateFacet*>& subject,
@@ -204,16 +173,6 @@ private:
     std::vector<std::vector<Colour>> facets_;
 };
 
-void draw_place(Canvas& canvas, const Point2& at, const std::string& number)
-{
-    constexpr double radius = 6.5;
-    canvas.fill(circle_at(at, radius), {.colour = white});
-    canvas.stroke(circle_at(at, radius), {.colour = mark_colour, .width = 1.4});
-    const Text text{
-        .words = number, .size = 8, .bold = true, .colour = mark_colour, .align = Align::centre};
-    canvas.text({at.x(), at.y() - extent_of(text).height / 2}, text);
-}
-
 /// "lens of 2490 mm2 [ramp] 4400 mm2 and more"
 void draw_ramp(Canvas& canvas, const Rect& room, const AreaRange& range)
 {
@@ -250,7 +209,7 @@ void draw(Canvas& canvas, const Content& content)
     for (std::size_t i = content.places.size(); i-- > 0;) {
         const Point2 at = content.frame.place_of(content.places[i]) / pixels_a_point +
                           Point2(painted_part.x, painted_part.y);
-        draw_place(canvas, at, std::to_string(i + 1));
+        draw_numbered_place(canvas, at, std::to_string(i + 1));
     }
     const double below = painted_part.bottom() + 1.5;
     const double legend_width = width - scale_bar_width - 12;

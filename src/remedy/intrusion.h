@@ -1,8 +1,7 @@
 #pragma once
 
 #include "judgement/session.h"
-#include "remedy/keep_clear_set.h"
-#include "remedy/level_frame.h"
+#include "remedy/clear_space.h"
 
 namespace glim {
 
@@ -23,17 +22,13 @@ struct Intrusion {
 
 /// Places of a body are looked at so close to each other where it is near the space.
 inline constexpr Length intrusion_grain = millimetres(4);
-/// Deeper than this nothing is told apart.
-inline constexpr Length deepest_intrusion = millimetres(500);
 
-/// How far a surface reaches into `set`. Nothing nearer to `lit` (level frame) than `skipped`
-/// counts: rays skip it too. None where it does not. `share_of_field` is left open.
+/// How far a surface reaches into a space. Nothing nearer to the lamp's face than `skipped` of the
+/// space counts. None where it does not. `share_of_field` is left open.
 struct SurfaceAsked {
     Standing surface;
     const TriangleMesh& mesh; ///< vehicle frame, where it stands, wound outward
 };
-std::optional<Intrusion> intrusion_of(const SurfaceAsked& asked, const KeepClearSet& set,
-                                      const LevelFrame& frame, const TriangleMesh& lit,
-                                      Length skipped);
+std::optional<Intrusion> intrusion_of(const SurfaceAsked& asked, const ClearSpace& space);
 
 } // namespace glim

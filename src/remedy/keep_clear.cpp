@@ -104,8 +104,8 @@ public:
 
 private:
     void add(const AskedCheck& check, const AskedRow& row, const Asked& asked);
-    void add_intrusions(const Asked& asked, const KeepClearSet& set, const LevelFrame& frame,
-                        KeepClearSpace& space);
+    std::vector<Standing> counted(const Asked& asked, const Criterion& criterion) const;
+    void add_intrusions(const ClearSpace& clear, KeepClearSpace& space);
     void add_shares(const Asked& asked, KeepClearSpace& space);
 
     const Session& session_;
@@ -118,28 +118,30 @@ private:
     KeepClear found_;
 };
 
-/// Surfaces that count as in the way for this row, the deepest intrusion first.
-void SpaceFinder::add_intrusions(const Asked& asked, const KeepClearSet& set,
-                                 const LevelFrame& frame, KeepClearSpace& space)
+/// Surfaces that count as in the way for a row.
+std::vector<Standing> SpaceFinder::counted(const Asked& asked, const Criterion& criterion) const
 {
     const PreparedScene& scene = session_.scene();
-    const std::vector<Standing> standings = scene.obstacles_of(asked.lamp);
-    const std::vector<PlacedMesh> meshes = scene.meshes_of(standings);
-    const TriangleMesh lit = frame.into(scene.lit_surface_of(asked.lamp));
     const std::vector<SurfaceId>& own = study_.lamps[asked.lamp.lamp].emits;
-    std::vector<std::optional<Intrusion>> found(standings.size());
+    std::vector<Standing> counted = scene.obstacles_of(asked.lamp);
+    std::erase_if(counted, [&](const Standing& standing) {
+        const bool is_own = standing.twin == asked.lamp.twin &&
+                            std::find(own.begin(), own.end(), standing.surface) != own.end();
+        return is_own || (!std::holds_alternative<LeastArea>(criterion) &&
+                          scene.is_approved(standing, asked.lamp));
+    });
+    return counted;
+}
+
+/// The deepest first.
+void SpaceFinder::add_intrusions(const ClearSpace& clear, KeepClearSpace& space)
+{
+    const std::vector<PlacedMesh> meshes = session_.scene().meshes_of(clear.counted);
+    std::vector<std::optional<Intrusion>> found(meshes.size());
     const bool done =
-        for_each_index(standings.size(), workers_.silent(), [&](std::size_t i, unsigned) {
-            const bool is_own =
-                standings[i].twin == asked.lamp.twin &&
-                std::find(own.begin(), own.end(), standings[i].surface) != own.end();
-            const bool ignored = !std::holds_alternative<LeastArea>(space.row.criterion) &&
-                                 scene.is_approved(standings[i], asked.lamp);
-            if (is_own || ignored)
-                return;
+        for_each_index(meshes.size(), workers_.silent(), [&](std::size_t i, unsigned) {
             const TriangleMesh mesh = placed(*meshes[i].mesh, meshes[i].placement);
-            found[i] = intrusion_of({standings[i], mesh}, set, frame, lit,
-                                    skip_along_ray(study_.sampling.touch, 0));
+            found[i] = intrusion_of({clear.counted[i], mesh}, clear);
         });
     if (!done)
         throw Stopped();
@@ -148,8 +150,6 @@ void SpaceFinder::add_intrusions(const Asked& asked, const KeepClearSet& set,
             space.intrusions.push_back(std::move(*intrusion));
     std::stable_sort(space.intrusions.begin(), space.intrusions.end(),
                      [](const Intrusion& a, const Intrusion& b) { return a.depth > b.depth; });
-    if (!space.intrusions.empty())
-        add_shares(asked, space);
 }
 
 void SpaceFinder::add_shares(const Asked& asked, KeepClearSpace& space)
@@ -216,8 +216,13 @@ void SpaceFinder::add(const AskedCheck& check, const AskedRow& row, const Asked&
     space.bodies = bodies.count;
     space.volume = bodies.volume;
     space.within = bodies.within;
-    add_intrusions(asked, KeepClearSet(sheaves_of(lit, kept), reach.levels), frame, space);
+    ClearSpace clear{KeepClearSet(sheaves_of(lit, kept), reach.levels), frame, lit,
+                     skip_along_ray(study_.sampling.touch, 0), counted(asked, space.row.criterion)};
+    add_intrusions(clear, space);
+    if (!space.intrusions.empty())
+        add_shares(asked, space);
     found_.spaces.push_back(std::move(space));
+    found_.asked.push_back(std::move(clear));
 }
 
 KeepClear SpaceFinder::find()

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "remedy/clear_space.h"
 #include "remedy/intrusion.h"
 #include "remedy/kept_part.h"
 
@@ -35,6 +36,7 @@ struct KeepClear {
     Box reach; ///< vehicle frame; empty where a plane ends the spaces
     Length chord_error;
     std::vector<KeepClearSpace> spaces;
+    std::vector<ClearSpace> asked; ///< the same spaces in the same order, for further questions
     /// Rows that ask for no space: of place, of light, or not applicable; "check: row".
     std::vector<std::string> without_space;
 

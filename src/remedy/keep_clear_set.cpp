@@ -21,6 +21,18 @@ bool KeepClearSet::holds(const Point& p) const
                        [&](const SightSheaf& sheaf) { return sheaf.holds(p); });
 }
 
+bool KeepClearSet::may_meet(std::span<const Point> corners) const
+{
+    const auto all = [&](auto is_beyond) {
+        return std::all_of(corners.begin(), corners.end(), is_beyond);
+    };
+    if (all([&](const Point& p) { return p.z() < lowest_; }) ||
+        all([&](const Point& p) { return p.z() > highest_; }))
+        return false;
+    return std::any_of(sheaves_.begin(), sheaves_.end(),
+                       [&](const SightSheaf& sheaf) { return sheaf.may_meet(corners); });
+}
+
 std::optional<HeightSpan> KeepClearSet::column(const Point2& place) const
 {
     SightSheaf::Reach up, down;

@@ -46,6 +46,8 @@ struct SightSheaf::Ask {
             radius = std::max(radius, (cell[i] - middle).norm());
             size = std::max(size, (cell[i] - cell[(i + 1) % cell.size()]).norm());
         }
+        if (cell.size() > 3) // diagonals count as well
+            size = 2 * radius;
     }
 
     bool misses(const Point& least, const Point& most, const SightSheaf& sheaf) const

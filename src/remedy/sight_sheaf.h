@@ -42,6 +42,11 @@ public:
     const FieldRectangle& toward() const { return toward_; }
     /// Whether the point belongs to the set; the border does.
     bool holds(const Point& p) const;
+    /// Whether it may reach into the hull of these places: never no where it does; of a single
+    /// place exact (to 0.001 mm), of others the better, the smaller their hull is. Requires: at
+    /// most `most_corners`.
+    bool may_meet(std::span<const Point> corners) const;
+    static constexpr std::size_t most_corners = 8;
     /// The spans of its facets over a place, one a facet, in no promised order.
     void add_spans(const Point2& place, std::vector<HeightSpan>& spans) const;
 
@@ -88,6 +93,9 @@ private:
                        const Raised& raised) const;
     static void raise_by_face(const Ask& ask, const LitFacet& facet, const Raised& raised);
     bool holds(const Ask& ask, std::uint32_t node, const Point& p) const;
+    struct Hull; ///< places asked of together, prepared
+    bool may_meet(const Hull& hull, std::uint32_t node) const;
+    bool may_meet(const Hull& hull, const LitFacet& facet) const;
     std::optional<HeightSpan> span(const Ask& ask, const LitFacet& facet) const;
     double most_facing(const Vector& normal) const;
     std::optional<std::array<Angle, 2>> azimuths(const LitFacet& facet) const;

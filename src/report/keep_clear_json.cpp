@@ -2,6 +2,7 @@
 
 #include "report/csv.h"
 #include "report/file_names.h"
+#include "report/headroom_json.h"
 #include "words/keep_clear_words.h"
 #include "words/keys.h"
 #include "words/numbers.h"
@@ -92,8 +93,8 @@ std::vector<std::string> space_files(const KeepClear& found)
     return plain_names(names);
 }
 
-Json keep_clear_json(const KeepClear& found, const Study& study,
-                     const std::vector<std::string>& files)
+Json keep_clear_json(const KeepClear& found, const std::vector<Headroom>& headroom,
+                     const Study& study, const std::vector<std::string>& files)
 {
     Json::Array spaces;
     for (std::size_t i = 0; i < found.spaces.size(); ++i)
@@ -104,6 +105,7 @@ Json keep_clear_json(const KeepClear& found, const Study& study,
                         {"chord_error_mm", in_mm(found.chord_error)},
                         {"reach", found.reach.empty() ? Json() : json_of(found.reach)},
                         {"spaces", std::move(spaces)},
+                        {"headroom", headroom_json(headroom, found, study)},
                         {"rows_without_space", std::move(without)}};
 }
 

@@ -1,13 +1,13 @@
 #pragma once
 
-#include "remedy/keep_clear.h"
+#include "remedy/headroom.h"
 #include "report/json.h"
 
 namespace glim {
 
 /// All that was found but the meshes. `files` names each space's mesh files, without ending.
-Json keep_clear_json(const KeepClear& found, const Study& study,
-                     const std::vector<std::string>& files);
+Json keep_clear_json(const KeepClear& found, const std::vector<Headroom>& headroom,
+                     const Study& study, const std::vector<std::string>& files);
 
 /// One name a space, for its files.
 std::vector<std::string> space_files(const KeepClear& found);

@@ -54,7 +54,7 @@ void add_space(const KeepClearSpace& space, const Study& study, std::vector<Bloc
     blocks.push_back(std::move(figures));
 }
 
-Document document_of(const KeepClear& found, const Study& study)
+Document document_of(const KeepClear& found, const HeadroomShown& headroom, const Study& study)
 {
     std::vector<Block> blocks{
         Heading{1, "Space to be kept clear"},
@@ -63,6 +63,7 @@ Document document_of(const KeepClear& found, const Study& study)
         Notice{std::string(caution)},
         Paragraph{"The provenance of every figure stands beside it: look it up in the edition in "
                   "force before anybody relies on it."}};
+    append(blocks, headroom_chapter(headroom, found, study));
     for (const KeepClearSpace& space : found.spaces)
         add_space(space, study, blocks);
     std::vector<std::string> names{study.file};
@@ -87,7 +88,8 @@ void put_intrusions(const KeepClearSpace& space, const std::string& file, const 
 
 } // namespace
 
-void write_keep_clear(const KeepClear& found, const Study& study, NewFolder& folder)
+void write_keep_clear(const KeepClear& found, const HeadroomShown& headroom, const Study& study,
+                      NewFolder& folder)
 {
     const std::vector<std::string> files = space_files(found);
     for (std::size_t i = 0; i < files.size(); ++i) {
@@ -98,13 +100,14 @@ void write_keep_clear(const KeepClear& found, const Study& study, NewFolder& fol
                    stl_of(space.mesh, "cornerglim: space to be kept clear; mm, vehicle frame"));
         put_intrusions(space, files[i], study, folder);
     }
-    const Document document = document_of(found, study);
+    const Document document = document_of(found, headroom, study);
     folder.put("keep-clear.html", html_page(document));
     folder.put("keep-clear.pdf", pdf_pages(document));
-    folder.put("keep-clear.json", text_of(keep_clear_json(found, study, files)));
+    folder.put("keep-clear.json", text_of(keep_clear_json(found, headroom.surfaces, study, files)));
+    put_headroom(headroom, found, study, folder);
     folder.put("spaces.csv", spaces_csv(found, files));
     folder.put("intrusions.csv", intrusions_csv(found, study));
-    folder.put("keep-clear.txt", keep_clear_words(found, study));
+    folder.put("keep-clear.txt", keep_clear_words(found, headroom.surfaces, study));
     folder.commit();
 }
 

@@ -3,6 +3,7 @@
 #include "model/rule.h"
 #include "words/bearing_words.h"
 #include "words/citation_words.h"
+#include "words/headroom_words.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
 
@@ -123,7 +124,8 @@ std::vector<Labelled> space_entries(const KeepClearSpace& space)
             {"figures", citation_words(space.row.citation)}};
 }
 
-std::string keep_clear_words(const KeepClear& found, const Study& study, const TextStyle& style)
+std::string keep_clear_words(const KeepClear& found, const std::vector<Headroom>& headroom,
+                             const Study& study, const TextStyle& style)
 {
     std::string text = wrapped(keep_clear_sentence(found, study), style.columns) + "\n";
     for (const KeepClearSpace& space : found.spaces) {
@@ -136,6 +138,8 @@ std::string keep_clear_words(const KeepClear& found, const Study& study, const T
         text += "\n" + wrapped(space_label(space), style.columns) + "\n" +
                 labelled_block(entries, indent, style);
     }
+    if (!headroom.empty())
+        text += "\n" + headroom_words(headroom, found, study, style);
     if (!found.without_space.empty())
         text += "\n" + wrapped(without_words(found), style.columns) + "\n";
     return text + "\n" + wrapped(caution, style.columns) + "\n";

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "remedy/keep_clear.h"
+#include "remedy/headroom.h"
 #include "words/text_block.h"
 
 namespace glim {
@@ -18,7 +18,7 @@ std::vector<Labelled> space_entries(const KeepClearSpace& space);
 std::string intrusion_words(const Intrusion& intrusion, const Study& study);
 
 /// All of it for a terminal, with the caution.
-std::string keep_clear_words(const KeepClear& found, const Study& study,
-                             const TextStyle& style = {});
+std::string keep_clear_words(const KeepClear& found, const std::vector<Headroom>& headroom,
+                             const Study& study, const TextStyle& style = {});
 
 } // namespace glim

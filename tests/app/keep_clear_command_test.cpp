@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 
 #include <fstream>
+#include <set>
 
 using namespace glim;
 using namespace glim::test;
@@ -13,6 +14,28 @@ using namespace glim::test;
 namespace {
 
 const std::string theme = GLIM_SOURCE_DIR "/meshes/demo/theme-b.toml";
+
+/// Tightest first, and inside exactly where something reaches in.
+void check_headroom(const nlohmann::json& answer)
+{
+    std::set<std::string> inside, intruding;
+    for (const auto& space : answer["spaces"])
+        for (const auto& intrusion : space["intrusions"])
+            intruding.insert(intrusion["surface"].get<std::string>());
+    double before = -1000;
+    for (const auto& surface : answer["headroom"]["surfaces"]) {
+        const double least = surface["least_mm"].is_null()
+                                 ? answer["headroom"]["free_from_mm"].get<double>()
+                                 : surface["least_mm"].get<double>();
+        CHECK(least >= before);
+        before = least;
+        if (least < 0)
+            inside.insert(surface["surface"].get<std::string>());
+    }
+    CHECK(before == 100);
+    CHECK(inside == intruding);
+    CHECK(inside.count("nose") == 1);
+}
 
 } // namespace
 
@@ -33,10 +56,13 @@ TEST_CASE("theme B's spaces are drawn, and what reaches into them is told", "[ap
         CHECK(space["kept"] == "outer");
         CHECK(std::filesystem::exists(folder / "out" / space["mesh"].get<std::string>()));
     }
-    for (const char* file : {"v-b-front-indicator.obj", "v-b-front-indicator-into-nose.ply",
-                             "v-b-front-indicator-into-nose.png", "keep-clear.html",
-                             "keep-clear.pdf", "keep-clear.txt", "spaces.csv", "intrusions.csv"})
+    for (const char* file :
+         {"v-b-front-indicator.obj", "v-b-front-indicator-into-nose.ply",
+          "v-b-front-indicator-into-nose.png", "keep-clear.html", "keep-clear.pdf",
+          "keep-clear.txt", "spaces.csv", "intrusions.csv", "headroom.ply", "headroom.png",
+          "headroom.csv", "headroom-by-space.csv"})
         CHECK(std::filesystem::exists(folder / "out" / file));
+    check_headroom(answer);
 }
 
 TEST_CASE("a lens alone has a space, and nothing reaches into it", "[app]")
