@@ -8,10 +8,12 @@
 #include "input/study_checks.h"
 #include "input/study_keep_clear.h"
 #include "input/study_moved_lamp.h"
+#include "input/study_moved_parts.h"
 #include "input/study_options.h"
 #include "input/study_overlay.h"
 #include "input/study_relief.h"
 #include "input/study_section.h"
+#include "input/study_states.h"
 #include "input/study_tolerances.h"
 #include "input/study_vehicle.h"
 #include "input/take_facets.h"
@@ -214,6 +216,8 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     const std::optional<Vehicle> vehicle = read_vehicle(top);
     study.vehicle = vehicle.value_or(Vehicle{});
     study.grounds = read_grounds(top, vehicle);
+    const std::vector<GroundState> states = read_states(top, study, vehicle);
+    study.grounds.insert(study.grounds.end(), states.begin(), states.end());
     NameBook lamp_names("lamp");
     read_bodies(top, vehicle, lamp_names, study);
     if (without_checks == WithoutChecks::refused)
@@ -223,6 +227,7 @@ Study read_study(const std::filesystem::path& file, WithoutChecks without_checks
     study.move_lamp = read_move_lamp(top, study);
     study.variation.tolerances = read_tolerances(top, study);
     study.variation.task = read_tolerance_task(top, study, study.variation.tolerances);
+    study.moved_parts = read_moved_parts(top, study);
     study.options = read_options(top);
     study.costs = read_costs(top);
     keep_tables(study);

@@ -142,6 +142,7 @@ RuleRow read_row(TableReader& table, const std::string& id)
     row.when = read_conditions(table);
     if (const auto state = table.choice("state", load_states))
         row.state = load_states[*state];
+    row.of_moved_parts = table.truth("of_moved_parts").value_or(false);
     read_answered_by(table, row);
     check_union(table, row);
     if (asks_directions(row.criterion))

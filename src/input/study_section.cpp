@@ -26,7 +26,11 @@ std::string remedy_for(const std::string& key, const std::vector<std::string>& k
     const std::vector<std::string> elsewhere = study_sections_with(key);
     if (elsewhere.empty())
         return did_you_mean(key, known);
-    return "it belongs to " + elsewhere.front();
+    // What stands at the top are tables; a plain key of that name is meant for one of the others.
+    const auto below_top = std::find_if(elsewhere.begin(), elsewhere.end(), [](const auto& words) {
+        return words != study_section_words("");
+    });
+    return "it belongs to " + (below_top == elsewhere.end() ? elsewhere.front() : *below_top);
 }
 
 } // namespace

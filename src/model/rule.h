@@ -91,6 +91,8 @@ struct RuleRow {
     AnsweredBy answered_by = AnsweredBy::one_alone;
     std::string union_source; ///< what allows `together`; empty with the others
     std::string state = {};   ///< of load, in which heights count; empty: whatever the study gives
+    /// Holds in every fixed position of a movable part, and not where things are drawn.
+    bool of_moved_parts = false;
     /// What has to be proved where the row ends in proof due; only with rows that can.
     std::optional<ProofOfLight> proof = {};
 };

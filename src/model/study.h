@@ -6,6 +6,7 @@
 #include "model/keep_clear_wish.h"
 #include "model/lamp_light.h"
 #include "model/move_lamp_task.h"
+#include "model/moved_part.h"
 #include "model/option.h"
 #include "model/relief_wish.h"
 #include "model/rule.h"
@@ -69,7 +70,8 @@ struct Study {
     std::string file; ///< as given on the command line
     std::string title;
     Vehicle vehicle;
-    std::vector<GroundState> grounds; ///< one a state of load; not empty once read
+    /// One a state, those of rules first; of these there is one at least once the study is read.
+    std::vector<GroundState> grounds;
     std::vector<MeshSource> meshes;
     Slots<SurfaceId, Surface> surfaces;
     Slots<LampId, Lamp> lamps;
@@ -83,7 +85,8 @@ struct Study {
     KeepClearWish keep_clear = {};
     std::vector<Option> options;    ///< to compare
     std::optional<Programme> costs; ///< of which the options' costs are a part
-    Variation variation = {};       ///< tolerances and states
+    Variation variation = {};       ///< tolerances
+    std::vector<MovedPart> moved_parts;
     std::vector<Warning> warnings;
     /// Everything that was read for it, itself first; each once.
     std::vector<SourceFile> files;

@@ -42,10 +42,22 @@ struct Ground {
     Length height_of(const Point& p) const { return millimetres(up.dot(Vector(p - on))); }
 };
 
-/// The ground in a state of load that rules know by name.
+/// How a study makes a state of its own: from the ground of another, or outright.
+struct StateOrigin {
+    std::string from; ///< empty: it says where its ground is; the rest is 0 then
+    Length rise;      ///< the body stands so much higher above the ground
+    Angle pitch;      ///< its nose is so much up
+};
+
+/// The ground in a state of load or of ride height.
 struct GroundState {
-    std::string state; ///< "unladen", "curb" or "design"
+    std::string state; ///< "unladen", "curb" or "design", or a name of the study's own
     Ground ground;
+    /// Given for a state that no rule knows, [[state]] of a study: checks in it are information,
+    /// and no verdicts.
+    std::optional<StateOrigin> own = {};
+
+    bool of_rules() const { return !own; }
 };
 
 } // namespace glim

@@ -94,6 +94,7 @@ Json::Object row_json(const RuleRow& row)
     json.emplace_back("answered_by", key_of(row.answered_by));
     json.emplace_back("union_source", row.union_source);
     json.emplace_back("state", row.state);
+    json.emplace_back("of_moved_parts", row.of_moved_parts);
     json.emplace_back("proof_by", row.proof ? Json(Json::Object{{"table", row.proof->table},
                                                                 {"rule", row.proof->rule}})
                                             : Json());

@@ -51,7 +51,8 @@ RunFacts run_facts(const Study& study, std::string program_version, std::string 
     facts.command = std::move(command);
     facts.study = file.filename().string();
     for (const GroundState& ground : study.grounds)
-        facts.ground_states.push_back(ground.state);
+        if (ground.of_rules())
+            facts.ground_states.push_back(ground.state);
     facts.meshes = study.meshes;
     facts.files = study.files;
     for (const Warning& warning : study.warnings)

@@ -85,6 +85,8 @@ std::vector<Labelled> row_entries(const RuleRow& row)
             {"own parts", "those approved with the lamp " + approved_words(row.approved_parts)});
     if (!row.state.empty())
         entries.push_back({"ground", "at " + row.state + " load"});
+    if (row.of_moved_parts)
+        entries.push_back({"holds", "in every fixed position of a movable part"});
     if (!row.when.empty())
         entries.push_back({"only where", conditions_words(row.when)});
     for (const Relaxation& r : row.relaxations) {
