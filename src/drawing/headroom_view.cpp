@@ -130,8 +130,9 @@ PictureFrame frame_of(const std::vector<SubjectPatch>& subject, const TriangleMe
 Point place_of(const PictureFrame& frame, const BodySample& sample, std::size_t at)
 {
     const std::size_t columns = std::size_t{frame.width} * samples_a_side;
+    const std::size_t row = at / columns;
     const double x = (static_cast<double>(at % columns) + 0.5) / samples_a_side;
-    const double y = (static_cast<double>(at / columns) + 0.5) / samples_a_side;
+    const double y = (static_cast<double>(row) + 0.5) / samples_a_side;
     const double pixel = in_mm(frame.pixel);
     return frame.centre + (x - frame.width / 2.0) * pixel * frame.across +
            (frame.height / 2.0 - y) * pixel * frame.up +
@@ -212,13 +213,10 @@ void draw(Canvas& canvas, const Content& content)
                    pixels_a_point * content.frame.pixel);
 }
 
-std::string caption_of(const std::vector<Headroom>& headroom, const Study& study)
-{
-    return "How far each place may come out along its normal before it meets a space that has to "
-           "stay empty; hatched: already inside. Numbers stand at the tightest places, in the "
-           "order of the table. " +
-           headroom_sentence(headroom, study) + " Clear covers are not drawn.";
-}
+constexpr std::string_view caption =
+    "How far each place may come out along its normal before it meets a space that has to stay "
+    "empty; hatched: already inside. Numbers stand at the tightest places, in the order of the "
+    "table. Clear covers are not drawn.";
 
 /// The colour of a sample.
 class Colours {
@@ -268,11 +266,10 @@ Figure headroom_view(const std::vector<Headroom>& headroom, const KeepClear& fou
     const auto content = std::make_shared<Content>(
         Content{frame, raster, "Headroom to the space that has to stay empty, mm",
                 numbers_of(headroom, bodies)});
-    const std::string caption = caption_of(headroom, study);
     return {.drawing = {width, height, [content](Canvas& canvas) { draw(canvas, *content); }},
             .title = content->title,
-            .caption = caption,
-            .alt = caption,
+            .caption = std::string(caption),
+            .alt = std::string(caption) + " " + headroom_sentence(headroom, study),
             .is_picture = true};
 }
 

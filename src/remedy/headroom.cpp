@@ -233,15 +233,15 @@ bool SurfaceHeadroom::is_spared(std::size_t f) const
 
 void SurfaceHeadroom::divide_at_the_tightest()
 {
-    for (int round = 0; round < most_rounds && found_.least && *found_.least > Length(); ++round) {
-        const Length spare = std::max(headroom_between, between_share * *found_.least);
-        if (*found_.least < spare)
+    for (int round = 0; round < most_rounds; ++round) {
+        const Length least = std::min(found_.least.value_or(headroom_near), headroom_near);
+        const Length by = least - std::max(headroom_between, between_share * least);
+        if (by <= Length())
             return;
         const std::vector<Vector> normals = point_normals(near_.mesh);
         const bool any = halve(for_facets(fine, [&](std::size_t f) -> std::uint8_t {
             return size_of(near_.mesh, f) > in_mm(headroom_least_grain) && !is_spared(f) &&
-                           may_meet(spaces_,
-                                    SweptFacet{near_.mesh, f, normals, *found_.least - spare})
+                           may_meet(spaces_, SweptFacet{near_.mesh, f, normals, by})
                        ? 1
                        : 0;
         }));

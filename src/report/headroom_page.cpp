@@ -31,6 +31,15 @@ std::string painted_ply(const std::vector<Headroom>& headroom)
             rounded(in_mm(farthest_way_in), 0) + " stands for that and more");
 }
 
+/// A column's unit stands before no figure, which is how typesetting would know it.
+std::string in_print(std::string title)
+{
+    const std::string plain = "mm2";
+    if (const std::size_t at = title.find(plain); at != std::string::npos)
+        title.replace(at, plain.size(), "mm\u00b2");
+    return title;
+}
+
 Table headroom_table(const std::vector<std::vector<std::string>>& cells)
 {
     Table table{.caption =
@@ -39,9 +48,10 @@ Table headroom_table(const std::vector<std::vector<std::string>>& cells)
                 .columns = {{"no.", ColumnKind::figures}},
                 .rows = {}};
     for (std::size_t c = 0; c < cells.front().size(); ++c)
-        table.columns.push_back({cells.front()[c], c == 0 || c == 2 || c == 3
-                                                       ? ColumnKind::words
-                                                       : ColumnKind::figures});
+        table.columns.push_back(
+            {in_print(cells.front()[c]), c == 0 || c == 2 || c + 1 == cells.front().size()
+                                             ? ColumnKind::words
+                                             : ColumnKind::figures});
     for (std::size_t r = 1; r < cells.size(); ++r) {
         std::vector<TableCell> row{{std::to_string(r)}};
         for (const std::string& cell : cells[r])

@@ -23,6 +23,12 @@ std::string mm(Length length)
     return rounded(count, count < fine_below_mm ? 2 : 1);
 }
 
+/// Of a headroom below zero how deep it is.
+std::string depth_words(Length length)
+{
+    return mm(length) + (length <= Length() - deepest_intrusion ? " mm or more" : " mm");
+}
+
 std::string signed_mm(Length length)
 {
     const std::string figure = mm(length);
@@ -50,12 +56,12 @@ std::vector<const Headroom*> one_a_surface(const std::vector<Headroom>& headroom
 
 /// "`nose` has 1.4 mm, `wing` 0.3 mm and `roof` 8 mm"
 std::string told(const std::vector<std::string>& names, const std::vector<std::string>& figures,
-                 const std::string& verb, const std::string& unit)
+                 const std::string& verb, const std::string& last)
 {
     std::vector<std::string> items;
     for (std::size_t i = 0; i < names.size(); ++i)
-        items.push_back(names[i] + (i == 0 ? " " + verb + " " : " ") + figures[i] + " mm" +
-                        (i == 0 ? unit : ""));
+        items.push_back(names[i] + (i == 0 ? " " + verb + " " : " ") + figures[i] +
+                        (i == 0 ? last : ""));
     return name_list(items);
 }
 
@@ -109,13 +115,6 @@ std::vector<HeadroomRow> headroom_rows(const std::vector<Headroom>& headroom)
     return rows;
 }
 
-std::string headroom_figure_words(std::optional<Length> least)
-{
-    if (!least)
-        return mm(farthest_way_in) + " mm or more";
-    return *least < Length() ? mm(*least) + " mm inside" : mm(*least) + " mm";
-}
-
 std::string headroom_sentence(const std::vector<Headroom>& headroom, const Study& study)
 {
     if (headroom.empty())
@@ -133,7 +132,7 @@ std::string headroom_sentence(const std::vector<Headroom>& headroom, const Study
         }
         const bool is_inside = *h->least < Length();
         (is_inside ? inside : free).push_back(quoted(study.surfaces[h->surface.surface].name));
-        (is_inside ? inside_mm : free_mm).push_back(mm(*h->least));
+        (is_inside ? inside_mm : free_mm).push_back(depth_words(*h->least));
     }
     std::vector<std::string> parts;
     if (!inside.empty())
@@ -144,8 +143,8 @@ std::string headroom_sentence(const std::vector<Headroom>& headroom, const Study
         parts.push_back(counted(more, "more surface") + (more == 1 ? " has" : " have") +
                         " less than " + mm(farthest_way_in) + " mm");
     if (beyond > 0)
-        parts.push_back((parts.empty() ? counted(beyond, "surface") : counted(beyond, "surface")) +
-                        (beyond == 1 ? " has " : " have ") + headroom_figure_words({}));
+        parts.push_back(counted(beyond, "surface") + (beyond == 1 ? " has " : " have ") +
+                        mm(farthest_way_in) + " mm or more");
     std::string words = "Headroom along the normal, tightest first: ";
     for (std::size_t i = 0; i < parts.size(); ++i)
         words += (i > 0 ? "; " : "") + parts[i];

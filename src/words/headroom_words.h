@@ -7,9 +7,6 @@
 
 namespace glim {
 
-/// "1.4 mm", "0.3 mm inside", "100 mm or more"
-std::string headroom_figure_words(std::optional<Length> least);
-
 /// In a sentence, the tightest first: "Headroom along the normal: `lamp bezel` is 2.69 mm inside;
 /// `bonnet edge` has 1.4 mm, `bezel lip` 0.3 mm; 2 more surfaces have 100 mm or more." Of a surface
 /// and its mirror image the tighter one. Empty where no surface counts.
