@@ -160,16 +160,16 @@ TEST_CASE("what rays skip at the lit face counts as free until it comes out", "[
 // tan(20) lower for each mm from the lens's lower edge on.
 TEST_CASE("the tightest place is found between the places looked at", "[remedy]")
 {
-    const double low = -0.3 - tan(degrees(20)) * 400 / cos(degrees(9.3));
+    const double low = -0.3 - tan(degrees(20)) * 400 / cos(degrees(9.1));
     for (const double gap : {0.4, 12.0}) {
         Study study =
             shapes::asking(shapes::lamp_behind(shapes::plate(Point(0, 0, 0), 0.6, 0.6, 1),
-                                               {{{{200, -311, low - gap},
-                                                  {400, -311, low - gap},
-                                                  {400, 311, low - gap},
-                                                  {200, 311, low - gap}},
+                                               {{{{200, -310, low - gap},
+                                                  {400, -310, low - gap},
+                                                  {400, 310, low - gap},
+                                                  {200, 310, low - gap}},
                                                  {{0, 1, 2}, {0, 2, 3}}}}),
-                           "row", {shapes::made_row("row", NoObstacle{}, 9, 9.3, -20, 15)});
+                           "row", {shapes::made_row("row", NoObstacle{}, 9, 9.1, -20, 15)});
         study.keep_clear.box = Box{Point(-100, -400, -400), Point(500, 400, 400)};
         study.keep_clear.chord_error = millimetres(5);
         const Headroom headroom = headroom_of(study).front();
