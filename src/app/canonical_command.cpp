@@ -50,4 +50,10 @@ std::string canonical_command(const TolerancesRequest& request)
     return "cornerglim tolerances " + study_and_step(request.study, request.step);
 }
 
+std::string canonical_command(const MarginsRequest& request)
+{
+    return "cornerglim margins " + study_and_step(request.study, request.step) +
+           (request.reach ? " --reach " + shortest(in_mm(*request.reach)) : "");
+}
+
 } // namespace glim

@@ -14,5 +14,6 @@ std::string canonical_command(const CheckRequest& request);
 std::string canonical_command(const ReportRequest& request, const std::string& day);
 
 std::string canonical_command(const TolerancesRequest& request);
+std::string canonical_command(const MarginsRequest& request);
 
 } // namespace glim

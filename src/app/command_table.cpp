@@ -70,8 +70,8 @@ constexpr CommandOption tolerances_folder{"--out", "DIR",
                                           ".csv and .txt, to this folder",
                                           &Words::out};
 constexpr CommandOption margins_folder{"--out", "DIR",
-                                       "write margins.json, margins.csv and margins.txt to this "
-                                       "folder",
+                                       "write margins.html and margins.pdf with charts, and the "
+                                       "same as .json, .csv and .txt, to this folder",
                                        &Words::out};
 constexpr CommandOption margins_step{"--step", "DEG",
                                      "look every so many degrees, in place of 5; corners of fields "

@@ -1,10 +1,12 @@
+#include "app/canonical_command.h"
 #include "app/commands.h"
 #include "input/read_study.h"
 #include "judgement/surface_margins.h"
-#include "machine/new_folder.h"
 #include "machine/progress_line.h"
 #include "machine/terminal.h"
 #include "report/margins_json.h"
+#include "report/run_facts.h"
+#include "report/write_margins.h"
 #include "words/margin_words.h"
 #include "words/warning_words.h"
 
@@ -61,15 +63,16 @@ Answer answer(const MarginsRequest& request, const Surroundings& here)
                                                   .stop = here.stop,
                                                   .progress = line.telling("moving", "surfaces")});
     if (folder) {
-        folder->put("margins.json", text_of(margins_json(found, study)));
-        folder->put("margins.csv", margins_csv(found, study));
-        folder->put("margins.txt", margin_words(found, study));
-        folder->commit();
+        const std::string command = canonical_command(request);
+        std::vector<std::string> names = run_facts(study, "", command).names;
+        names.push_back(command);
+        write_margins(found, study, names, command, *folder);
     }
     line.erase();
     std::string notes = warnings_words(study.warnings, here.style);
     if (folder && !request.quiet)
-        notes += "Written: " + harmless(request.out->string()) + "\n";
+        notes += "Written: " + harmless((*request.out / "margins.html").string()) +
+                 " and what it stands on\n";
     return {exit_code_of(found), output_of(found, study, request, here.style), notes};
 }
 

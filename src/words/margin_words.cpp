@@ -31,34 +31,13 @@ std::string mm(Length length) { return rounded(in_mm(length), 2) + " mm"; }
 
 std::string quoted(const std::string& name) { return "`" + name + "`"; }
 
-/// "3.3 mm rearward"; of both senses where both change it.
-std::string moves_words(const SurfaceMargin& margin, const MarginFindings& found)
-{
-    std::vector<std::string> parts;
-    if (margin.along)
-        parts.push_back(mm(*margin.along) + " " + std::string(sense_of(margin.way, true)));
-    if (margin.against)
-        parts.push_back(mm(*margin.against) + " " + std::string(sense_of(margin.way, false)));
-    return parts.empty() ? "not within " + mm(found.wanted.reach) : name_list(parts);
-}
-
-/// "loses 40 mm2 a mm inboard": told in the sense that loses.
-std::string gain_words(const SurfaceMargin& margin)
-{
-    if (std::abs(margin.gain_mm) < least_gain_told)
-        return "nothing at first";
-    return rounded(std::abs(margin.gain_mm), 1) + " mm2 a mm " +
-           std::string(sense_of(margin.way, margin.gain_mm < 0));
-}
-
 std::string check_table(const CheckMargins& check, const MarginFindings& found, const Study& study)
 {
     std::vector<std::vector<std::string>> rows = {
         {"surface", "moved", check.met ? "spoils it" : "mends it", "loses"}};
     for (const SurfaceMargin& margin : check.margins)
-        rows.push_back({study.surfaces[margin.surface].name,
-                        std::string(senses[static_cast<std::size_t>(margin.way)].name),
-                        moves_words(margin, found), gain_words(margin)});
+        rows.push_back({study.surfaces[margin.surface].name, std::string(words_of(margin.way)),
+                        margin_moves_words(margin, found), margin_gain_words(margin)});
     std::string text;
     for (const std::string& line : aligned_rows(rows))
         text += std::string(indent, ' ') + line + "\n";
@@ -89,7 +68,36 @@ std::vector<std::pair<Length, SurfaceId>> nearest(const CheckMargins& check)
     return all;
 }
 
-std::string sentence(const CheckMargins& check, const MarginFindings& found, const Study& study)
+} // namespace
+
+std::string_view sense_of(MarginWay way, bool along)
+{
+    const WaySenses& both = senses[static_cast<std::size_t>(way)];
+    return along ? both.along : both.against;
+}
+
+std::string_view words_of(MarginWay way) { return senses[static_cast<std::size_t>(way)].name; }
+
+std::string margin_moves_words(const SurfaceMargin& margin, const MarginFindings& found)
+{
+    std::vector<std::string> parts;
+    if (margin.along)
+        parts.push_back(mm(*margin.along) + " " + std::string(sense_of(margin.way, true)));
+    if (margin.against)
+        parts.push_back(mm(*margin.against) + " " + std::string(sense_of(margin.way, false)));
+    return parts.empty() ? "not within " + mm(found.wanted.reach) : name_list(parts);
+}
+
+std::string margin_gain_words(const SurfaceMargin& margin)
+{
+    if (std::abs(margin.gain_mm) < least_gain_told)
+        return "nothing at first";
+    return rounded(std::abs(margin.gain_mm), 1) + " mm2 a mm " +
+           std::string(sense_of(margin.way, margin.gain_mm < 0));
+}
+
+std::string margin_sentence(const CheckMargins& check, const MarginFindings& found,
+                            const Study& study)
 {
     const std::string name = quoted(study.checks[check.check].name);
     if (!check.left_out.empty())
@@ -106,8 +114,10 @@ std::string sentence(const CheckMargins& check, const MarginFindings& found, con
            name_list(parts) + ".";
 }
 
-std::string idle_words(const MarginFindings& found, const Study& study)
+std::string margin_idle_words(const MarginFindings& found, const Study& study)
 {
+    if (found.idle.empty())
+        return {};
     std::vector<std::string> names;
     for (const SurfaceId s : found.idle)
         names.push_back(quoted(study.surfaces[s].name));
@@ -115,12 +125,13 @@ std::string idle_words(const MarginFindings& found, const Study& study)
            " these change nothing: " + name_list(names) + ".";
 }
 
-} // namespace
-
-std::string_view sense_of(MarginWay way, bool along)
+std::string margin_note(const MarginFindings& found)
 {
-    const WaySenses& both = senses[static_cast<std::size_t>(way)];
-    return along ? both.along : both.against;
+    return "Each surface is moved by itself, as it is or, as a normal offset, every facet along "
+           "its normal; found to " +
+           mm(margin_accuracy) + " on exact areas, looking every " +
+           angle_words(found.wanted.step) +
+           ". Meshes count as exact: what they may be off comes on top.";
 }
 
 std::string margin_sentences(const MarginFindings& found, const Study& study,
@@ -128,7 +139,7 @@ std::string margin_sentences(const MarginFindings& found, const Study& study,
 {
     std::string text;
     for (const CheckMargins& check : found.checks)
-        text += wrapped(sentence(check, found, study), style.columns) + "\n";
+        text += wrapped(margin_sentence(check, found, study), style.columns) + "\n";
     return text;
 }
 
@@ -136,19 +147,14 @@ std::string margin_words(const MarginFindings& found, const Study& study, const 
 {
     std::string text;
     for (const CheckMargins& check : found.checks) {
-        text += wrapped(sentence(check, found, study), style.columns) + "\n";
+        text += wrapped(margin_sentence(check, found, study), style.columns) + "\n";
         if (!check.margins.empty())
             text += check_table(check, found, study);
         text += "\n";
     }
     if (!found.idle.empty())
-        text += wrapped(idle_words(found, study), style.columns) + "\n";
-    text += wrapped("Each surface is moved by itself, as it is or, as a normal offset, every facet "
-                    "along its normal; found to " +
-                        mm(margin_accuracy) + " on exact areas, looking every " +
-                        angle_words(found.wanted.step) +
-                        ". Meshes count as exact: what they may be off comes on top.",
-                    style.columns);
+        text += wrapped(margin_idle_words(found, study), style.columns) + "\n";
+    text += wrapped(margin_note(found), style.columns);
     return text + "\n" + wrapped(caution, style.columns) + "\n";
 }
 

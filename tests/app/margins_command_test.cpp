@@ -23,6 +23,11 @@ TEST_CASE("margins are told, and written as data, as a table and as text", "[app
     CHECK(margins["checks"][0]["surfaces"][0]["surface"] == "wall");
     CHECK(std::filesystem::exists(folder.home / "out/margins.csv"));
     CHECK(test::read(folder.home / "out/margins.txt") == ran.output);
+    const std::string page = test::read(folder.home / "out/margins.html");
+    CHECK(page.find("is not met") != std::string::npos);
+    CHECK(page.find("homologation") != std::string::npos);
+    CHECK(page.find("cornerglim margins walled.toml") != std::string::npos);
+    CHECK(std::filesystem::exists(folder.home / "out/margins.pdf"));
 }
 
 TEST_CASE("margins are the same to the byte for any number of threads", "[app]")

@@ -1,0 +1,117 @@
+#include "report/margins_document.h"
+
+#include "drawing/margin_chart.h"
+#include "model/rule.h"
+#include "report/typeset_document.h"
+#include "words/citation_words.h"
+#include "words/margin_words.h"
+
+#include <algorithm>
+
+namespace glim {
+
+namespace {
+
+Tone tone_of(const CheckMargins& check)
+{
+    if (!check.left_out.empty())
+        return Tone::open;
+    return check.met ? Tone::met : Tone::not_met;
+}
+
+/// The rows that a rule is made of, each once, in the order of the rule.
+void add_rows(const RuleTable& table, const std::string& id, std::vector<const RuleRow*>& rows)
+{
+    if (const RuleRow* row = table.row(id)) {
+        if (std::find(rows.begin(), rows.end(), row) == rows.end())
+            rows.push_back(row);
+    } else if (const Rule* rule = table.rule(id)) {
+        for (const std::string& part : rule->parts)
+            add_rows(table, part, rows);
+    }
+}
+
+std::vector<const RuleRow*> rows_of(const CheckMargins& check, const Study& study)
+{
+    const Check& asked = study.checks[check.check];
+    std::vector<const RuleRow*> rows;
+    add_rows(study.tables[asked.table], asked.rule, rows);
+    return rows;
+}
+
+std::string provenance_note(const MarginFindings& found, const Study& study)
+{
+    std::vector<const RuleRow*> all;
+    for (const CheckMargins& check : found.checks)
+        for (const RuleRow* row : rows_of(check, study))
+            if (std::find(all.begin(), all.end(), row) == all.end())
+                all.push_back(row);
+    const auto unverified = std::count_if(all.begin(), all.end(), [](const RuleRow* row) {
+        return row->citation.provenance != Provenance::read;
+    });
+    return std::to_string(unverified) + " of " + std::to_string(all.size()) +
+           " rows were not read in the published text: look up each figure in the edition in force "
+           "before anybody relies on it. The provenance of every row stands below.";
+}
+
+Table margins_table(const CheckMargins& check, const MarginFindings& found, const Study& study)
+{
+    Table table{
+        .caption = "Moved by itself, each surface changes the outcome at these moves; "
+                   "what a mm costs is about where it is drawn.",
+        .columns = {{"Surface"}, {"Moved"}, {check.met ? "Spoils it" : "Mends it"}, {"Loses"}},
+        .rows = {}};
+    for (const SurfaceMargin& margin : check.margins)
+        table.rows.push_back({{study.surfaces[margin.surface].name},
+                              {std::string(words_of(margin.way))},
+                              {margin_moves_words(margin, found)},
+                              {margin_gain_words(margin)}});
+    return table;
+}
+
+Terms provenance(const CheckMargins& check, const Study& study)
+{
+    Terms terms;
+    for (const RuleRow* row : rows_of(check, study))
+        terms.terms.push_back({row->id, {row->title, citation_words(row->citation)}});
+    return terms;
+}
+
+void add_check(const CheckMargins& check, const MarginFindings& found, const Study& study,
+               std::vector<Block>& blocks)
+{
+    blocks.push_back(Heading{1, study.checks[check.check].name});
+    if (found.checks.size() > 1)
+        blocks.push_back(Paragraph{margin_sentence(check, found, study), tone_of(check), false});
+    if (!check.margins.empty()) {
+        if (std::vector<Figure> charts = margin_charts(check, found, study); !charts.empty())
+            blocks.push_back(Figures{std::move(charts)});
+        blocks.push_back(margins_table(check, found, study));
+    }
+    blocks.push_back(Heading{2, "Figures of the rule"});
+    blocks.push_back(provenance(check, study));
+}
+
+} // namespace
+
+Document margins_document(const MarginFindings& found, const Study& study,
+                          const std::vector<std::string>& names, const std::string& command)
+{
+    std::vector<Block> blocks{Heading{1, "How far each surface may move"}};
+    for (const CheckMargins& check : found.checks)
+        blocks.push_back(Paragraph{margin_sentence(check, found, study), tone_of(check), true});
+    blocks.push_back(Notice{std::string(caution)});
+    blocks.push_back(Paragraph{provenance_note(found, study)});
+    for (const CheckMargins& check : found.checks)
+        add_check(check, found, study, blocks);
+    blocks.push_back(Heading{1, "What this stands on"});
+    BulletList notes{{margin_note(found)}};
+    if (!found.idle.empty())
+        notes.items.push_back(margin_idle_words(found, study));
+    blocks.push_back(std::move(notes));
+    blocks.push_back(Terms{{{"Command", {command}}}});
+    const std::string of = study.title.empty() ? "" : ": " + study.title;
+    return typeset_document({"Lamp visibility: margins" + of, "", std::move(blocks)}, names);
+}
+
+} // namespace glim
