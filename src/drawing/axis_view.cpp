@@ -13,6 +13,8 @@ namespace {
 
 constexpr double tick = 4;
 constexpr int most_ticks = 7;
+/// So much room a figure below the axis has at the least, points.
+constexpr double tick_room = 26;
 
 int main_axis(const Vector& v)
 {
@@ -98,7 +100,8 @@ void draw_axes(Canvas& canvas, const AxisWindow& window)
     const double line = extent_of({.words = "0", .size = chart_text_size}).height;
     const AxisView& view = window.view();
     const auto [left, right] = window.across();
-    for (const double mm : area_ticks_mm2(left, right, most_ticks)) {
+    const int most_along = std::clamp(static_cast<int>(box.width / tick_room), 2, most_ticks);
+    for (const double mm : area_ticks_mm2(left, right, most_along)) {
         const double x = window.x_of(mm);
         canvas.stroke(segment({x, box.bottom()}, {x, box.bottom() + tick}), pen);
         canvas.text({x, box.bottom() + tick + 1},

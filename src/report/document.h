@@ -88,6 +88,8 @@ struct Document {
     std::string title;
     std::string date; ///< "2026-01-02"; empty: the document bears none
     std::vector<Block> blocks;
+    /// One page to be pinned up: it lies across, and all is set as small as that takes.
+    bool is_sheet = false;
 };
 
 } // namespace glim

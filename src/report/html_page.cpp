@@ -240,7 +240,8 @@ std::string html_page(const Document& document, const Progress& progress)
     const std::string date = document.date.empty()
                                  ? ""
                                  : element("p", of_class("date"), html_text(document.date)) + "\n";
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n" + head(document) + "<body>\n<header>\n" +
+    return "<!DOCTYPE html>\n<html lang=\"en\">\n" + head(document) +
+           (document.is_sheet ? "<body class=\"sheet\">" : "<body>") + "\n<header>\n" +
            element("h1", "", html_text(document.title)) + "\n" + date + "</header>\n" +
            writer.contents() + "\n<main>\n" + writer.body() + "</main>\n</body>\n</html>\n";
 }

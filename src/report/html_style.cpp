@@ -68,7 +68,9 @@ figcaption { font-size: 0.85rem; }
 figcaption strong { color: var(--ink); }
 .notice { background: var(--notice-paper); border-left: 0.4rem solid var(--notice-line);
   padding: 0.6rem 1rem; margin: 1rem 0; }
+.sheet { max-width: 80rem; }
 @page { size: A4; margin: 16mm 15mm; }
+@page sheet { size: A4 landscape; margin: 9mm 12mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 9.5pt; print-color-adjust: exact;
     -webkit-print-color-adjust: exact; }
@@ -77,6 +79,12 @@ figcaption strong { color: var(--ink); }
   figure, tr, .notice { break-inside: avoid; }
   thead { display: table-header-group; }
   .page-break { break-before: page; }
+  .sheet { page: sheet; max-width: none; font-size: 7.5pt; line-height: 1.3; }
+  .sheet h1 { font-size: 14pt; }
+  .sheet h2, .sheet h3 { margin: 0.6em 0 0.2em; font-size: 9.5pt; }
+  .sheet dl { gap: 0 1rem; margin: 0.2em 0; }
+  .sheet figcaption { font-size: 0.9em; }
+  .sheet p, .sheet figure, .sheet .notice { margin: 0.3em 0; }
   .wide { overflow-x: visible; }
 }
 )";

@@ -5,6 +5,7 @@
 #include "report/pdf_pages.h"
 #include "report/sight_lines_json.h"
 #include "report/typeset_document.h"
+#include "words/capitalised.h"
 #include "words/citation_words.h"
 #include "words/numbers.h"
 #include "words/sight_lines_words.h"
@@ -15,8 +16,9 @@ namespace {
 
 /// Of the places across, so many stand on the page; the CSV has all.
 constexpr std::size_t places_on_page = 10;
-/// Two side by side, so that all three and the words go on one page.
-constexpr SightViewSize page_view{.width = 240, .most_height = 105};
+/// All three side by side on a sheet that lies across, plan and front alike.
+constexpr SightViewSize wide_view{.width = 300, .most_height = 170};
+constexpr SightViewSize side_view{.width = 145, .most_height = 170};
 
 Terms terms_of(const std::vector<Labelled>& entries)
 {
@@ -54,18 +56,31 @@ std::string page_caption(SightView view)
     return "below and above the outline bodies are free, wherever across.";
 }
 
-Document document_of(const SightLines& lines, const LampSketch& sketch)
+/// "Lens: 143 mm across. Place: ..."
+std::string sketch_line(const LampSketch& sketch, const SightLines& lines)
 {
-    std::vector<Block> blocks{
-        Heading{1, sketch.study.title.empty() ? "Sight lines" : sketch.study.title},
-        terms_of(sketch_entries(sketch, lines)), Notice{std::string(caution)}};
+    std::string words;
+    for (const Labelled& entry : sketch_entries(sketch, lines))
+        words += (words.empty() ? "" : " ") + capitalised(entry.label) + ": " + entry.text + ".";
+    return words;
+}
+
+Figures views_of(const SightLines& lines, const LampSketch& sketch)
+{
     Figures views;
     for (const SightView view : {SightView::plan, SightView::front, SightView::side}) {
-        Figure figure = sight_view(lines, sketch, view, page_view);
+        Figure figure =
+            sight_view(lines, sketch, view, view == SightView::side ? side_view : wide_view);
         figure.caption = figure.title + ": " + page_caption(view);
         views.figures.push_back(std::move(figure));
     }
-    blocks.push_back(std::move(views));
+    return views;
+}
+
+Document document_of(const SightLines& lines, const LampSketch& sketch)
+{
+    std::vector<Block> blocks{Paragraph{sketch_line(sketch, lines)}, Notice{std::string(caution)},
+                              views_of(lines, sketch)};
     for (const SightRow& row : lines.rows) {
         blocks.push_back(Heading{2, row.row.id});
         Terms terms = terms_of(sight_row_entries(row));
@@ -82,7 +97,10 @@ Document document_of(const SightLines& lines, const LampSketch& sketch)
         blocks.push_back(std::move(terms));
     }
     blocks.push_back(Paragraph{sight_provenance_words(lines)});
-    return typeset_document({"Sight lines of a lamp", "", std::move(blocks)}, {sketch.study.file});
+    const std::string& of = sketch.study.title;
+    return typeset_document(
+        {of.empty() ? "Sight lines of a lamp" : "Sight lines: " + of, "", std::move(blocks), true},
+        {sketch.study.file});
 }
 
 } // namespace

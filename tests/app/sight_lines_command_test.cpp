@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 
 #include <fstream>
+#include <iterator>
 
 using namespace glim;
 using namespace glim::test;
@@ -55,6 +56,13 @@ TEST_CASE("a sketch of a flat lens gives limits known on paper", "[app]")
          {"plan.svg", "side.svg", "front.svg", "plan.dxf", "side.dxf", "front.dxf", "curves.csv",
           "nose.csv", "sight-lines.html", "sight-lines.pdf", "sight-lines.txt"})
         CHECK(std::filesystem::exists(folder / "out" / file));
+    // Both rows on one page to pin up.
+    CHECK(answer["rows"].size() == 2);
+    std::ifstream pdf(folder / "out/sight-lines.pdf", std::ios::binary);
+    const std::string bytes((std::istreambuf_iterator<char>(pdf)), {});
+    const std::size_t page = bytes.find("/Type /Page %");
+    REQUIRE(page != std::string::npos);
+    CHECK(bytes.find("/Type /Page %", page + 1) == std::string::npos);
 }
 
 TEST_CASE("a wrapped lens has sight lines too", "[app]")

@@ -64,6 +64,14 @@ TEST_CASE("the list of contents leads to every heading down to the second level"
     CHECK(holds(page, "<h3 id=\"part-2\">Within</h3>"));
 }
 
+TEST_CASE("a sheet says so, for it is printed across on one page", "[report]")
+{
+    Document sheet = test::made_document();
+    CHECK(html_page(sheet).find("<body class=\"sheet\">") == std::string::npos);
+    sheet.is_sheet = true;
+    CHECK(html_page(sheet).find("<body class=\"sheet\">") != std::string::npos);
+}
+
 TEST_CASE("a page without a day shows none", "[report]")
 {
     Document document = test::made_document();

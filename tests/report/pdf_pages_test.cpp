@@ -33,6 +33,20 @@ TEST_CASE("a page break, the title and a long table make pages", "[report]")
     CHECK(count_of("/Type /Page %", pdf_pages(long_table(200))) == 4);
 }
 
+TEST_CASE("a sheet lies across on one page, as long as it can be read", "[report]")
+{
+    const auto pages_across = [](Document document) {
+        document.is_sheet = true;
+        const std::string pdf = pdf_pages(document);
+        CHECK(count_of("/MediaBox [ 0 0 841.89 595.276 ]", pdf) == count_of("/Type /Page %", pdf));
+        return count_of("/Type /Page %", pdf);
+    };
+    CHECK(count_of("/Type /Page %", pdf_pages(long_table(52))) == 2);
+    CHECK(pages_across(long_table(10)) == 1);
+    CHECK(pages_across(long_table(52)) == 1);
+    CHECK(pages_across(long_table(300)) > 2);
+}
+
 TEST_CASE("every heading is a bookmark", "[report]")
 {
     const std::string pdf = pdf_pages(test::made_document());
