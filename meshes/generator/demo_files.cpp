@@ -95,6 +95,7 @@ std::vector<DemoFile> demo_files()
             file("lamp", "front lamp unit", lamp_unit(drawn)),
             file("added-lamp", "indicator on the nose", added_lamp(drawn)),
             file("side-lamp", "indicator on the shouldered wing", side_lamp(shouldered)),
+            file("load-tray", "load tray ahead of the front, folded up", {load_tray()}),
             {"indicator.ies", indicator_ies()}};
 }
 

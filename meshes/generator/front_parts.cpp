@@ -102,6 +102,16 @@ std::vector<Part> plate_parts()
             {"plate_holder", "dark_trim", slab(drawn_in(plate, -6), holder_x, {3, 26})}};
 }
 
+Part load_tray()
+{
+    constexpr double face_x = -905;
+    constexpr double upper_edge = 688; // hides more than half of the indicator on its axis
+    const Outline sheet = rounded(
+        {{{-760, 420}, 12}, {{760, 420}, 12}, {{760, upper_edge}, 30}, {{-760, upper_edge}, 30}},
+        10);
+    return {"load_tray", "bright_trim", slab(sheet, face_x, {2, 24})};
+}
+
 Part tow_eye_cover(const Skin& skin)
 {
     constexpr double rise = 1.4; ///< mm above the bumper

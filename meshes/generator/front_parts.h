@@ -14,6 +14,10 @@ Part intake_screen(const Skin& skin);
 /// The number plate and its holder, drawn whole across the median plane.
 std::vector<Part> plate_parts();
 
+/// A load tray folded up ahead of the front, drawn whole across the median plane; it folds about
+/// the line along y at x = -905, z = 420.
+Part load_tray();
+
 /// The cap over the tow eye: on the left side only.
 Part tow_eye_cover(const Skin& skin);
 

@@ -56,4 +56,9 @@ std::string canonical_command(const MarginsRequest& request)
            (request.reach ? " --reach " + shortest(in_mm(*request.reach)) : "");
 }
 
+std::string canonical_command(const StatesRequest& request)
+{
+    return "cornerglim states " + study_and_step(request.study, request.step);
+}
+
 } // namespace glim

@@ -15,5 +15,6 @@ std::string canonical_command(const ReportRequest& request, const std::string& d
 
 std::string canonical_command(const TolerancesRequest& request);
 std::string canonical_command(const MarginsRequest& request);
+std::string canonical_command(const StatesRequest& request);
 
 } // namespace glim

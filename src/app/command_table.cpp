@@ -80,6 +80,12 @@ constexpr CommandOption margins_step{"--step", "DEG",
 constexpr CommandOption reach{
     "--reach", "MM", "move no surface further than this, in place of 20 mm", &Words::reach};
 
+constexpr CommandOption states_folder{"--out", "DIR",
+                                      "write states.html and states.pdf, with a picture of every "
+                                      "position of a moved part, and the same as .json, .csv and "
+                                      ".txt, to this folder",
+                                      &Words::out};
+
 constexpr CommandOption keep_clear_folder{"--out", "DIR",
                                           "write every space as STL and OBJ, what reaches into it "
                                           "as painted meshes and maps, and a page of it all to "
@@ -105,6 +111,7 @@ constexpr std::array compare_options{comparison_folder, step, threads, json, qui
 constexpr std::array remedy_options{remedy_folder, step, threads, json, quiet};
 constexpr std::array tolerances_options{tolerances_folder, step, threads, json, quiet};
 constexpr std::array margins_options{margins_folder, margins_step, reach, threads, json, quiet};
+constexpr std::array states_options{states_folder, step, threads, json, quiet};
 constexpr std::array keep_clear_options{keep_clear_folder, threads, json, quiet};
 constexpr std::array sight_lines_options{sight_lines_folder, threads, json};
 constexpr std::array inspect_options{json};
@@ -163,6 +170,11 @@ constexpr std::array commands = {
             "check changes its outcome. Ends with 0 where every check is met as drawn, with 1 "
             "where one is not.",
             margins_options, margins_request},
+    Command{"states", "STUDY", "look at the checks in other states, and with parts moved",
+            "STUDY is a study file with a [[state]] of ride height, pitch or load, or a "
+            "[[moved_part]] (docs/states.md). The rule's own state, and what tables ask of moved "
+            "parts, are verdicts; all else is information. The exit code is that of the verdicts.",
+            states_options, states_request},
     Command{"inspect", "FILE", "tell what is in a mesh or photometric file",
             "FILE is a mesh: OBJ, STL, PLY or OFF (docs/mesh-formats.md). Shows its parts, its "
             "size, the unit "

@@ -46,6 +46,7 @@ Answer answer(const TolerancesRequest& request, const Surroundings& here);
 /// Finds how far each surface may move and tells it.
 Answer answer(const MarginsRequest& request, const Surroundings& here);
 /// Draws the space that has to stay empty and tells what reaches into it.
+Answer answer(const StatesRequest& request, const Surroundings& here);
 Answer answer(const KeepClearRequest& request, const Surroundings& here);
 /// Tells what limits a rule sets to a body that is still to be drawn.
 Answer answer(const SightLinesRequest& request, const Surroundings& here);

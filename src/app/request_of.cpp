@@ -204,6 +204,16 @@ Request margins_request(const Words& words, Complaints& complaints)
                           .quiet = words.quiet};
 }
 
+Request states_request(const Words& words, Complaints& complaints)
+{
+    return StatesRequest{.study = words.argument.value_or(""),
+                         .out = read_out(words, complaints),
+                         .step = read_step(words, complaints),
+                         .threads = read_threads(words, complaints),
+                         .json = words.json,
+                         .quiet = words.quiet};
+}
+
 Request keep_clear_request(const Words& words, Complaints& complaints)
 {
     return KeepClearRequest{.study = words.argument.value_or(""),

@@ -26,6 +26,7 @@ Request add_lamp_request(const Words& words, Complaints& complaints);
 Request move_lamp_request(const Words& words, Complaints& complaints);
 Request tolerances_request(const Words& words, Complaints& complaints);
 Request margins_request(const Words& words, Complaints& complaints);
+Request states_request(const Words& words, Complaints& complaints);
 Request keep_clear_request(const Words& words, Complaints& complaints);
 Request sight_lines_request(const Words& words, Complaints& complaints);
 Request inspect_request(const Words& words, Complaints& complaints);

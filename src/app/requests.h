@@ -103,6 +103,16 @@ struct MarginsRequest {
     bool quiet = false;
 };
 
+/// The checks in other states of the vehicle, and with parts moved.
+struct StatesRequest {
+    std::filesystem::path study;
+    std::optional<std::filesystem::path> out; ///< without it nothing is written
+    std::optional<Angle> step;                ///< in place of the study's own
+    unsigned threads = 0;                     ///< 0: all cores
+    bool json = false;
+    bool quiet = false;
+};
+
 /// The space that has to stay empty for a study's checks: [keep_clear] of the study.
 struct KeepClearRequest {
     std::filesystem::path study;
@@ -144,7 +154,7 @@ struct TextRequest {
 
 using Request = std::variant<CheckRequest, ReportRequest, PictureRequest, ReliefRequest,
                              AddLampRequest, MoveLampRequest, CompareRequest, TolerancesRequest,
-                             MarginsRequest, KeepClearRequest, SightLinesRequest, InspectRequest,
-                             NewRequest, TablesRequest, TextRequest>;
+                             MarginsRequest, StatesRequest, KeepClearRequest, SightLinesRequest,
+                             InspectRequest, NewRequest, TablesRequest, TextRequest>;
 
 } // namespace glim

@@ -55,31 +55,34 @@ void complain_of_ways(TableReader& table)
                                "(degrees, nose up), or where the ground is");
 }
 
-std::optional<Change> read_change(TableReader& table)
+Length read_rise(TableReader& table)
 {
-    Change change;
-    change.rise = table.length("rise").value_or(Length());
-    change.pitch = table.angle("pitch").value_or(Angle());
-    const std::optional<Vector> about = table.vector("about");
-    change.about = about.value_or(Point::Zero());
-    if (std::abs(in_mm(change.rise)) > most_rise_mm) {
+    const Length rise = table.length("rise").value_or(Length());
+    if (std::abs(in_mm(rise)) > most_rise_mm)
         table.complain("rise", "`rise` of " + table.words() + " is no ride height",
                        "write how much higher (lower: below 0) the body stands, from -500 to 500 "
                        "mm");
-        return std::nullopt;
-    }
-    if (std::abs(in_degrees(change.pitch)) > in_degrees(most_ground_tilt)) {
+    return rise;
+}
+
+Angle read_pitch(TableReader& table)
+{
+    const Angle pitch = table.angle("pitch").value_or(Angle());
+    if (std::abs(in_degrees(pitch)) > in_degrees(most_ground_tilt))
         table.complain("pitch", "`pitch` of " + table.words() + " is more than 10 degrees",
                        "write how far the nose is up (down: below 0), in degrees");
-        return std::nullopt;
-    }
-    if (table.has("pitch") && !table.has("about")) {
+    return pitch;
+}
+
+Change read_change(TableReader& table)
+{
+    Change change{read_rise(table), read_pitch(table)};
+    change.about = table.vector("about").value_or(Vector::Zero());
+    if (table.has("pitch") && !table.has("about"))
         table.complaints().add(table.place(), table.words() + " pitches about no point",
                                "write about = [x, y, z], a point that stays at its height: the "
                                "front axle's, if the rear sinks");
-        return std::nullopt;
-    }
-    if (!table.has("pitch") && about)
+    if (!table.has("pitch") && table.has("about"))
         table.complain("about", "`about` of " + table.words() + " says nothing: nothing pitches",
                        "take it away, or write `pitch`");
     return change;
@@ -105,15 +108,15 @@ std::optional<GroundState> read_state(TableReader& table, const Study& study,
     complain_of_ways(table);
     const std::optional<Ground> given = read_ground(table, "state", vehicle);
     const GroundState* from = read_from(table, study);
-    const std::optional<Change> change = read_change(table);
+    const Change change = read_change(table);
     finish_section(table, "state");
     if (given)
         return GroundState{{}, *given, StateOrigin{}};
-    if (!from || !change || !vehicle)
+    if (!from || !vehicle)
         return std::nullopt;
     return GroundState{{},
-                       changed(from->ground, *change, *vehicle),
-                       StateOrigin{from->state, change->rise, change->pitch}};
+                       changed(from->ground, change, *vehicle),
+                       StateOrigin{from->state, change.rise, change.pitch}};
 }
 
 void complain_of_ruled_name(TableReader& table, const std::string& name)

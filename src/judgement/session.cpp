@@ -166,8 +166,8 @@ void Session::place(LampId lamp, const Placement& placement)
         study_.lamps[lamp].axis = placement(*drawn.axis);
 }
 
-Findings Session::check(std::span<const std::size_t> checks, Angle step,
-                        const Workers& workers) const
+Findings Session::check(std::span<const std::size_t> checks, Angle step, const Workers& workers,
+                        Explained explained) const
 {
     Findings findings;
     findings.study_file = study_.file;
@@ -185,6 +185,8 @@ Findings Session::check(std::span<const std::size_t> checks, Angle step,
     for (const AskedCheck& asked : plan.checks)
         findings.checks.push_back(judge.check(asked));
     findings.looks = std::move(plan.looks);
+    if (explained == Explained::outcomes_alone)
+        return findings;
     between.add_crossings(findings);
     explain(findings, study_, scene_, eyes, workers);
     return findings;

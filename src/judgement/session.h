@@ -6,6 +6,12 @@
 
 namespace glim {
 
+/// How much is found out besides outcomes.
+enum class Explained {
+    all_of_it,      ///< what hides, where an added lamp would be needed, where outcomes change
+    outcomes_alone, ///< the figures that they rest on, no more
+};
+
 /// A study that stays prepared while surfaces are changed or moved and checked again: the ground
 /// for live work and for sweeps.
 ///
@@ -30,7 +36,8 @@ public:
 
     /// Judges these checks (places in Study::checks), looking every `step`. Throws InputError where
     /// lamps that should answer together have different axes, Stopped where it was stopped.
-    Findings check(std::span<const std::size_t> checks, Angle step, const Workers& workers) const;
+    Findings check(std::span<const std::size_t> checks, Angle step, const Workers& workers,
+                   Explained explained = Explained::all_of_it) const;
 
 private:
     Study study_;

@@ -2,6 +2,7 @@
 #include "geometry/facet_distance.h"
 #include "input/shipped_tables.h"
 #include "judgement/check_study.h"
+#include "judgement/situations.h"
 
 #include <catch2/catch.hpp>
 
@@ -36,7 +37,7 @@ Length distance_to_mesh(const TriangleMesh& mesh, const Point& p)
 
 TEST_CASE("the demo's themes read without a warning", "[demo]")
 {
-    for (const char* letter : {"a", "a-light", "b", "c", "d", "e"}) {
+    for (const char* letter : {"a", "a-light", "b", "b-states", "c", "d", "e"}) {
         const Study study = theme(letter);
         for (const Warning& w : study.warnings)
             UNSCOPED_INFO(w.what);
@@ -191,6 +192,30 @@ TEST_CASE("theme E: the side indicator answers where the shoulder hides the firs
     REQUIRE(found.checks.size() == 1);
     CHECK(found.checks[0].outcome == Outcome::met);
     CHECK(found.looks[found.checks[0].deciding_verdict().look].name == "side");
+}
+
+TEST_CASE("theme B's load tray may be down, but not up, and no state changes an outcome", "[demo]")
+{
+    const Study study = theme("b-states");
+    const SituationFindings found = find_situations(study, degrees(15), {});
+    std::size_t up = 0, down = 0, states = 0;
+    for (std::size_t i = 0; i < found.situations.size(); ++i) {
+        const Situation& s = found.situations[i];
+        if (!s.state.empty()) {
+            ++states;
+            CHECK(found.at(i).outcome == found.at(s.check).outcome);
+        }
+        if (!s.moved || !s.is_verdict)
+            continue;
+        const PartPosition& position =
+            study.moved_parts[s.moved->part].positions[s.moved->position];
+        const bool is_up = position.name == "folded up";
+        (is_up ? up : down) += 1;
+        CHECK(found.at(i).outcome == (is_up ? Outcome::not_met : Outcome::met));
+    }
+    CHECK(up == 1);
+    CHECK(down == 2); // the tray down, the bonnet open
+    CHECK(states == 6);
 }
 
 } // namespace
