@@ -24,6 +24,8 @@
 #include "words/text_block.h"
 #include "words/warning_words.h"
 
+#include <algorithm>
+
 namespace glim {
 
 namespace {
@@ -59,6 +61,17 @@ std::string put_light(const Session& session, const Findings& findings, const Ch
     return count > 0 ? ""
                      : "note: --write-ies wrote no file: no lamp that was asked about has "
                        "photometric data; give `photometry` in its [[lamp]]\n";
+}
+
+/// That there is more to look at than the rules' own states.
+std::string states_note(const Study& study)
+{
+    const bool more = !study.moved_parts.empty() ||
+                      std::any_of(study.grounds.begin(), study.grounds.end(),
+                                  [](const GroundState& g) { return !g.of_rules(); });
+    return more ? "note: the study has states or moved parts that are not looked at here: "
+                  "`cornerglim states` does\n"
+                : "";
 }
 
 std::string check_output(const Findings& findings, const RunFacts& facts,
@@ -130,6 +143,8 @@ Answer answer(const CheckRequest& request, const Surroundings& here)
     if (request.json || request.quiet)
         answer.notes = warnings_words(facts.warnings, here.style);
     answer.notes += light_note;
+    if (!request.quiet)
+        answer.notes += states_note(study);
     return answer;
 }
 
@@ -161,9 +176,10 @@ Answer answer(const ReportRequest& request, const Surroundings& here)
     line.erase();
     return {exit_code_of(findings), short_summary(findings, here.style),
             warnings_words(facts.warnings, here.style) +
-                (request.quiet ? ""
-                               : "Written: " + harmless((request.out / "report.html").string()) +
-                                     " and report.pdf\n")};
+                (request.quiet
+                     ? ""
+                     : states_note(study) + "Written: " +
+                           harmless((request.out / "report.html").string()) + " and report.pdf\n")};
 }
 
 Answer answer(const InspectRequest& request, const Surroundings& here)

@@ -28,8 +28,8 @@ constexpr std::string_view of_hiders =
     "What each surface takes is sampled, and ranks the surfaces; what two hide together counts for "
     "both.";
 constexpr std::string_view of_the_vehicle =
-    "Nothing is said of production tolerances, of a moving or loaded vehicle beyond the states of "
-    "load named, of dirt or ice.";
+    "Nothing is said of production tolerances, of other ride heights and loads than the states of "
+    "load named, of parts that open, of dirt or ice.";
 
 } // namespace
 

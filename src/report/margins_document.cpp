@@ -2,8 +2,8 @@
 
 #include "drawing/margin_chart.h"
 #include "model/rule.h"
+#include "report/rule_sources.h"
 #include "report/typeset_document.h"
-#include "words/citation_words.h"
 #include "words/margin_words.h"
 
 #include <algorithm>
@@ -17,41 +17,6 @@ Tone tone_of(const CheckMargins& check)
     if (!check.left_out.empty())
         return Tone::open;
     return check.met ? Tone::met : Tone::not_met;
-}
-
-/// The rows that a rule is made of, each once, in the order of the rule.
-void add_rows(const RuleTable& table, const std::string& id, std::vector<const RuleRow*>& rows)
-{
-    if (const RuleRow* row = table.row(id)) {
-        if (std::find(rows.begin(), rows.end(), row) == rows.end())
-            rows.push_back(row);
-    } else if (const Rule* rule = table.rule(id)) {
-        for (const std::string& part : rule->parts)
-            add_rows(table, part, rows);
-    }
-}
-
-std::vector<const RuleRow*> rows_of(const CheckMargins& check, const Study& study)
-{
-    const Check& asked = study.checks[check.check];
-    std::vector<const RuleRow*> rows;
-    add_rows(study.tables[asked.table], asked.rule, rows);
-    return rows;
-}
-
-std::string provenance_note(const MarginFindings& found, const Study& study)
-{
-    std::vector<const RuleRow*> all;
-    for (const CheckMargins& check : found.checks)
-        for (const RuleRow* row : rows_of(check, study))
-            if (std::find(all.begin(), all.end(), row) == all.end())
-                all.push_back(row);
-    const auto unverified = std::count_if(all.begin(), all.end(), [](const RuleRow* row) {
-        return row->citation.provenance != Provenance::read;
-    });
-    return std::to_string(unverified) + " of " + std::to_string(all.size()) +
-           " rows were not read in the published text: look up each figure in the edition in force "
-           "before anybody relies on it. The provenance of every row stands below.";
 }
 
 Table margins_table(const CheckMargins& check, const MarginFindings& found, const Study& study)
@@ -69,14 +34,6 @@ Table margins_table(const CheckMargins& check, const MarginFindings& found, cons
     return table;
 }
 
-Terms provenance(const CheckMargins& check, const Study& study)
-{
-    Terms terms;
-    for (const RuleRow* row : rows_of(check, study))
-        terms.terms.push_back({row->id, {row->title, citation_words(row->citation)}});
-    return terms;
-}
-
 void add_check(const CheckMargins& check, const MarginFindings& found, const Study& study,
                std::vector<Block>& blocks)
 {
@@ -89,7 +46,7 @@ void add_check(const CheckMargins& check, const MarginFindings& found, const Stu
         blocks.push_back(margins_table(check, found, study));
     }
     blocks.push_back(Heading{2, "Figures of the rule"});
-    blocks.push_back(provenance(check, study));
+    blocks.push_back(rule_sources(rows_asked(study, {check.check})));
 }
 
 } // namespace
@@ -101,7 +58,7 @@ Document margins_document(const MarginFindings& found, const Study& study,
     for (const CheckMargins& check : found.checks)
         blocks.push_back(Paragraph{margin_sentence(check, found, study), tone_of(check), true});
     blocks.push_back(Notice{std::string(caution)});
-    blocks.push_back(Paragraph{provenance_note(found, study)});
+    blocks.push_back(Paragraph{provenance_note(rows_asked(study, found.wanted.checks))});
     for (const CheckMargins& check : found.checks)
         add_check(check, found, study, blocks);
     blocks.push_back(Heading{1, "What this stands on"});

@@ -2,14 +2,14 @@
 
 #include "model/rule.h"
 #include "report/answer_words.h"
-#include "report/caution_chapter.h"
+#include "report/rule_sources.h"
 #include "report/typeset_document.h"
-#include "words/citation_words.h"
 #include "words/look_words.h"
 #include "words/row_words.h"
 #include "words/situation_words.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace glim {
 
@@ -69,20 +69,21 @@ Table moved_table(const SituationFindings& found, const Study& study)
     return table;
 }
 
-/// Where the figures of the rows of moved parts come from, each row once.
-Terms moved_sources(const SituationFindings& found)
+/// The rows of all checks, and those that were asked of moved parts.
+std::vector<const RuleRow*> rows_of(const SituationFindings& found, const Study& study)
 {
-    Terms terms;
+    std::vector<std::size_t> all(study.checks.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    std::vector<const RuleRow*> rows = rows_asked(study, all);
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
         if (!is_of_moved_parts(found.situations[i]))
             continue;
-        const RuleRow& row = found.at(i).rows.front().row;
-        const std::string label = "Row " + row.id;
-        if (std::none_of(terms.terms.begin(), terms.terms.end(),
-                         [&](const Term& t) { return t.label == label; }))
-            terms.terms.push_back({label, {citation_words(row.citation)}});
+        const Check& check = study.checks[found.situations[i].check];
+        const RuleRow* row = study.tables[check.table].row(found.at(i).rule);
+        if (std::find(rows.begin(), rows.end(), row) == rows.end())
+            rows.push_back(row);
     }
-    return terms;
+    return rows;
 }
 
 Table states_table(const Study& study)
@@ -104,11 +105,11 @@ Document situations_document(const SituationFindings& found, const Study& study,
     std::vector<Block> blocks{Heading{1, "States and moved parts"}};
     blocks.push_back(Paragraph{.text = situations_sentence(found, study), .is_lead = true});
     blocks.push_back(Notice{std::string(caution)});
-    blocks.push_back(Paragraph{provenance_caution(found.found)});
+    const std::vector<const RuleRow*> rows = rows_of(found, study);
+    blocks.push_back(Paragraph{provenance_note(rows)});
     if (Table moved = moved_table(found, study); !moved.rows.empty()) {
         blocks.push_back(Heading{1, "Moved parts"});
         blocks.push_back(std::move(moved));
-        blocks.push_back(moved_sources(found));
     }
     if (!views.empty())
         blocks.push_back(Figures{std::move(views)});
@@ -120,6 +121,8 @@ Document situations_document(const SituationFindings& found, const Study& study,
     if (std::vector<std::string> changes = changed_demands(found, study); !changes.empty())
         blocks.push_back(BulletList{std::move(changes)});
     blocks.push_back(states_table(study));
+    blocks.push_back(Heading{2, "Figures of the rules"});
+    blocks.push_back(rule_sources(rows));
     blocks.push_back(Terms{{{"Command", {command}}}});
     const std::string of = study.title.empty() ? "" : ": " + study.title;
     return typeset_document({"Lamp visibility: states" + of, "", std::move(blocks)}, names);
