@@ -234,7 +234,7 @@ bool SurfaceHeadroom::is_spared(std::size_t f) const
 void SurfaceHeadroom::divide_at_the_tightest()
 {
     for (int round = 0; round < most_rounds; ++round) {
-        const Length least = std::min(found_.least.value_or(headroom_near), headroom_near);
+        const Length least = found_.least.value_or(headroom_near);
         const Length by = least - std::max(headroom_between, between_share * least);
         if (by <= Length())
             return;

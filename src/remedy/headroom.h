@@ -39,8 +39,8 @@ struct Headroom {
 inline constexpr Length headroom_grain = intrusion_grain;
 inline constexpr Length headroom_near = millimetres(20);
 inline constexpr Length headroom_far_grain = millimetres(12);
-/// Between the places looked at nothing has less than a surface's least, or than `headroom_near`,
-/// by more than this (or half a percent of it), unless on facets smaller than
+/// Between the places looked at nothing has less than a surface's least (of one without, less than
+/// `headroom_near`) by more than this, or half a percent of it, unless on facets smaller than
 /// `headroom_least_grain`.
 inline constexpr Length headroom_between = millimetres(0.02);
 inline constexpr Length headroom_least_grain = millimetres(0.5);

@@ -51,6 +51,7 @@ private:
     void measure();
     void set_corners();
     std::vector<std::uint8_t> misfits();
+    void mark_around(const std::vector<std::uint8_t>& left, std::vector<std::uint8_t>& marked);
     bool fits(std::size_t cell) const;
     bool fits_at(const Point2& place, double bottom, double top, bool look_around) const;
     PlaneTriangle triangle(std::size_t cell) const;
@@ -146,7 +147,10 @@ bool PlanCutter::fits_at(const Point2& place, double bottom, double top, bool lo
             const double radius = share * chord_;
             look(place + radius * Point2(cos(around), sin(around)), radius);
         }
-    return top_fits && bottom_fits;
+    const auto is_near = [&](double height) {
+        return look_around && set_.is_near({place.x(), place.y(), height}, chord_);
+    };
+    return (top_fits || is_near(top)) && (bottom_fits || is_near(bottom));
 }
 
 bool PlanCutter::fits(std::size_t c) const
@@ -190,7 +194,25 @@ std::vector<std::uint8_t> PlanCutter::misfits()
     if (!done)
         throw Stopped();
     fits_ = std::find(left.begin(), left.end(), 1) == left.end();
+    mark_around(left, marked);
     return marked;
+}
+
+/// A cell that is as small as cells get takes too large heights from larger ones that share a
+/// corner with it: these may be halved.
+void PlanCutter::mark_around(const std::vector<std::uint8_t>& left,
+                             std::vector<std::uint8_t>& marked)
+{
+    std::vector<std::uint8_t> is_left(plan_.points.size(), 0);
+    for (std::size_t c = 0; c < cells_.size(); ++c)
+        for (const std::uint32_t p : plan_.facets[c])
+            is_left[p] |= left[c];
+    for (std::size_t c = 0; c < cells_.size(); ++c) {
+        const Facet& cell = plan_.facets[c];
+        if (cells_[c].span.any && size_of(c) > least_cell * chord_ &&
+            std::any_of(cell.begin(), cell.end(), [&](auto p) { return is_left[p] != 0; }))
+            marked[c] = 1;
+    }
 }
 
 void PlanCutter::refine()

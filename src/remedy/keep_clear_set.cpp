@@ -33,6 +33,15 @@ bool KeepClearSet::may_meet(std::span<const Point> corners) const
                        [&](const SightSheaf& sheaf) { return sheaf.may_meet(corners); });
 }
 
+bool KeepClearSet::is_near(const Point& p, double within) const
+{
+    // Beyond the levels nothing belongs to it: only what is surely between them counts.
+    const double room = std::min({within, p.z() - lowest_, highest_ - p.z()});
+    return room >= 0 && std::any_of(sheaves_.begin(), sheaves_.end(), [&](const SightSheaf& sheaf) {
+               return sheaf.is_near(p, room);
+           });
+}
+
 std::optional<HeightSpan> KeepClearSet::column(const Point2& place) const
 {
     SightSheaf::Reach up, down;

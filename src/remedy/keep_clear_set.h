@@ -21,6 +21,8 @@ public:
     bool holds(const Point& p) const;
     /// Whether it may reach into the hull of these places: see SightSheaf::may_meet.
     bool may_meet(std::span<const Point> corners) const;
+    /// Whether a point of it was found near `p`: see SightSheaf::is_near.
+    bool is_near(const Point& p, double within) const;
     /// From its lowest to its highest point over a place; nothing where it has none there.
     std::optional<HeightSpan> column(const Point2& place) const;
     /// The same over a whole triangle of the plan: see SightSheaf::raise.

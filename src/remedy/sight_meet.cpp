@@ -55,11 +55,10 @@ bool SightSheaf::may_meet(std::span<const Point> corners) const
     return !nodes_.empty() && may_meet(Hull(corners, *this), 0);
 }
 
-bool SightSheaf::may_meet(const Hull& hull, std::uint32_t place) const
+bool SightSheaf::misses(const Hull& hull, const Node& node) const
 {
-    const Node& node = nodes_[place];
     if (hull.ask.misses(node.least, node.most, *this))
-        return false;
+        return true;
     const auto farthest = [&](const Point2& p) {
         return (p - node.least.head<2>())
             .cwiseAbs()
@@ -67,15 +66,20 @@ bool SightSheaf::may_meet(const Hull& hull, std::uint32_t place) const
             .norm();
     };
     const double up = std::max(0.0, up_slope_), down = std::max(0.0, -down_slope_);
-    if (hull.is_beyond(1, [&](const Point2& p) { return node.most.z() + up * farthest(p); }) ||
-        hull.is_beyond(-1, [&](const Point2& p) { return -node.least.z() + down * farthest(p); }))
+    return hull.is_beyond(1, [&](const Point2& p) {
+        return node.most.z() + up * farthest(p);
+    }) || hull.is_beyond(-1, [&](const Point2& p) { return -node.least.z() + down * farthest(p); });
+}
+
+bool SightSheaf::may_meet(const Hull& hull, std::uint32_t place) const
+{
+    const Node& node = nodes_[place];
+    if (misses(hull, node))
         return false;
     if (node.second_child != 0)
         return may_meet(hull, place + 1) || may_meet(hull, node.second_child);
-    for (std::uint32_t f = node.first; f < node.last; ++f)
-        if (may_meet(hull, facets_[f]))
-            return true;
-    return false;
+    return std::any_of(facets_.begin() + node.first, facets_.begin() + node.last,
+                       [&](const LitFacet& facet) { return may_meet(hull, facet); });
 }
 
 bool SightSheaf::may_meet(const Hull& hull, const LitFacet& facet) const
@@ -95,6 +99,46 @@ bool SightSheaf::may_meet(const Hull& hull, const LitFacet& facet) const
             [&piece, &rule, spare](const Point2& p) { return reach_from(piece, rule, p) + spare; };
     };
     return !hull.is_beyond(1, reach(hull.ask.far)) && !hull.is_beyond(-1, reach(hull.ask.near));
+}
+
+bool SightSheaf::is_near(const Point& p, double within) const
+{
+    if (nodes_.empty())
+        return false;
+    std::array<Point, most_corners> around;
+    for (int i = 0; i < 8; ++i)
+        around[i] = p + within * Vector((i & 1) != 0 ? 1 : -1, (i & 2) != 0 ? 1 : -1,
+                                        (i & 4) != 0 ? 1 : -1);
+    return is_near(Hull(around, *this), 0, p, within);
+}
+
+bool SightSheaf::is_near(const Hull& around, std::uint32_t place, const Point& p,
+                         double within) const
+{
+    const Node& node = nodes_[place];
+    if (misses(around, node))
+        return false;
+    if (node.second_child != 0)
+        return is_near(around, place + 1, p, within) ||
+               is_near(around, node.second_child, p, within);
+    return std::any_of(facets_.begin() + node.first, facets_.begin() + node.last,
+                       [&](const LitFacet& facet) { return is_near(facet, p, within); });
+}
+
+/// What a corner sends along one H is an upright sector.
+bool SightSheaf::is_near(const LitFacet& facet, const Point& p, double within) const
+{
+    for (const Point& x : facet.corners)
+        for (const Point2& way : ways_) {
+            const double along = std::max(0.0, way.dot(Point2((p - x).head<2>())));
+            const double slope = along > 0
+                                     ? std::clamp((p.z() - x.z()) / along, down_slope_, up_slope_)
+                                     : std::clamp(0.0, down_slope_, up_slope_);
+            const Vector toward(way.x(), way.y(), slope);
+            if ((x + along * toward - p).norm() <= within && facet.normal.dot(toward) > 0)
+                return true;
+        }
+    return false;
 }
 
 } // namespace glim

@@ -27,6 +27,23 @@ bool may_overlap(std::span<const Point2> a, std::span<const Point2> b)
     return !parted_by(a, b) && !parted_by(b, a);
 }
 
+/// Shares of the way along an edge; none where first > last.
+struct EdgePart {
+    double first, last;
+};
+
+/// What of the part has at + share * rate <= bound.
+EdgePart part_below(EdgePart part, double at, double rate, double bound)
+{
+    if (rate > 0)
+        part.last = std::min(part.last, (bound - at) / rate);
+    else if (rate < 0)
+        part.first = std::max(part.first, (bound - at) / rate);
+    else if (at > bound)
+        return {1, 0};
+    return part;
+}
+
 } // namespace
 
 void SightSheaf::raise(std::span<const Point2> cell, Sense sense, Reach& reach) const
@@ -159,12 +176,17 @@ void SightSheaf::raise_by_edge(const Ask& ask, const std::array<Point, 2>& edge,
         most_distance = std::max(most_distance, way.dot(Point2(ask.cell[j] - x)));
     }
     const auto [least, greatest] = std::minmax_element(shares.begin(), shares.end());
-    if (*least > 1 || *greatest < 0 || most_distance < 0)
+    // An edge along which the cell looks has a far end that no place of it sees.
+    const Point2& middle = inward_[2];
+    const EdgePart part =
+        part_below({std::max(0.0, *least), std::min(1.0, *greatest)}, middle.dot(edge[0].head<2>()),
+                   middle.dot(along.head<2>()), ask.bounds[2]);
+    if (part.first > part.last || most_distance < 0)
         return;
     // Two bounds of one corner: its own plane, drawn out over the cell, and the cones of the ends
     // between which it slides. The one that adds less to what is known already counts.
-    const Point first = edge[0] + std::max(0.0, *least) * along;
-    const Point last = edge[0] + std::min(1.0, *greatest) * along;
+    const Point first = edge[0] + part.first * along;
+    const Point last = edge[0] + part.last * along;
     std::array<double, 3> plane = {}, cones = {};
     double plane_adds = 0, cones_add = 0;
     for (std::size_t j = 0; j < 3; ++j) {

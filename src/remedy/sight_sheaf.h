@@ -47,6 +47,10 @@ public:
     /// most `most_corners`.
     bool may_meet(std::span<const Point> corners) const;
     static constexpr std::size_t most_corners = 8;
+    /// Whether a point of it was found no farther from `p` than `within`, mm: one of those that a
+    /// corner of a facet sends along a side of the rectangle. Finds what is as thin as paper, such
+    /// as what a facet seen edge-on takes, which no place beside `p` need meet.
+    bool is_near(const Point& p, double within) const;
     /// The spans of its facets over a place, one a facet, in no promised order.
     void add_spans(const Point2& place, std::vector<HeightSpan>& spans) const;
 
@@ -94,8 +98,11 @@ private:
     static void raise_by_face(const Ask& ask, const LitFacet& facet, const Raised& raised);
     bool holds(const Ask& ask, std::uint32_t node, const Point& p) const;
     struct Hull; ///< places asked of together, prepared
+    bool misses(const Hull& hull, const Node& node) const;
     bool may_meet(const Hull& hull, std::uint32_t node) const;
     bool may_meet(const Hull& hull, const LitFacet& facet) const;
+    bool is_near(const Hull& around, std::uint32_t node, const Point& p, double within) const;
+    bool is_near(const LitFacet& facet, const Point& p, double within) const;
     std::optional<HeightSpan> span(const Ask& ask, const LitFacet& facet) const;
     double most_facing(const Vector& normal) const;
     std::optional<std::array<Angle, 2>> azimuths(const LitFacet& facet) const;

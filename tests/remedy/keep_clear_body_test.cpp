@@ -210,6 +210,20 @@ TEST_CASE("a level section is the union of what the lamp's points sweep", "[reme
     }
 }
 
+// One strip of the lens stands edge-on to a field of no width: its space is a sheet, thin as paper.
+TEST_CASE("a field of no width has a body too, wherever the lens stands edge-on to it", "[remedy]")
+{
+    const TriangleMesh lens = shapes::cylinder_wall(120, 60, degrees(0), degrees(90), 9);
+    for (const double h : {-45.0, -15.0, 45.0})
+        for (const double chord : {1.0, 4.0}) {
+            INFO("H " << h << ", chord error " << chord);
+            const KeepClearSet set = set_of(lens, {field(h, h, -15, 0), field(h, h, 0, 15)});
+            const KeepClearBody body = keep_clear_body(set, room(), millimetres(chord), {});
+            CHECK(body.within == millimetres(chord));
+            check_closed(body.mesh);
+        }
+}
+
 TEST_CASE("a wider field needs a larger space", "[remedy]")
 {
     Volume before;

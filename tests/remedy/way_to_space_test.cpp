@@ -147,6 +147,31 @@ TEST_CASE("ways in are those of a walk in small steps, for lamps and fields of a
     CHECK(passed > 50);
 }
 
+TEST_CASE("what is found near a place is near it", "[remedy]")
+{
+    const KeepClearSet set =
+        set_of(wrapped_lens(), {field(-45, -20, 0, 15), field(-45, -20, -15, 0)});
+    shapes::RandomNumbers random(23);
+    std::size_t found = 0, seen = 0;
+    for (int i = 0; i < 2000; ++i) {
+        const Point p(random.real(-100, 400), random.real(-300, 200), random.real(-150, 150));
+        constexpr double within = 20;
+        bool near = false;
+        for (int k = 0; k < 300 && !near; ++k)
+            near = set.holds(p + within * random.real(0, 1) * random.direction().vector());
+        seen += near ? 1 : 0;
+        if (!set.is_near(p, within))
+            continue;
+        found += 1;
+        if (!near) // by a finer look
+            for (int k = 0; k < 200'000 && !near; ++k)
+                near = set.holds(p + within * random.direction().vector() * random.real(0.9, 1));
+        CHECK(near);
+    }
+    CHECK(found > 50);
+    CHECK(seen > found);
+}
+
 TEST_CASE("a hull that surely misses a space holds none of it", "[remedy]")
 {
     const std::vector<KeepClearSet> sets = {
