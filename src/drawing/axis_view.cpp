@@ -57,7 +57,8 @@ AxisView AxisView::beside(const AxisView& view, int axis, const Vehicle& vehicle
     return view_from(axis, toward, up, rising);
 }
 
-AxisWindow::AxisWindow(const AxisView& view, Point2 least, Point2 most, const Rect& room)
+AxisWindow::AxisWindow(const AxisView& view, const Point2& least, const Point2& most,
+                       const Rect& room)
     : view_(view)
 {
     const Point2 middle = (least + most) / 2;

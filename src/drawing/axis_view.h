@@ -33,7 +33,7 @@ inline constexpr std::array<std::string_view, 3> axis_names = {"x", "y", "z"};
 class AxisWindow {
 public:
     /// Holds everything between `least` and `most`, flat coordinates in mm.
-    AxisWindow(const AxisView& view, Point2 least, Point2 most, const Rect& room);
+    AxisWindow(const AxisView& view, const Point2& least, const Point2& most, const Rect& room);
 
     const Rect& box() const { return box_; }
     const AxisView& view() const { return view_; }
