@@ -1,11 +1,8 @@
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "input/read_study.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/added_lamp_json.h"
 #include "report/write_added_lamp.h"
 #include "words/added_lamp_words.h"
-#include "words/warning_words.h"
 
 #include <algorithm>
 
@@ -53,26 +50,16 @@ Answer answer(const AddLampRequest& request, const Surroundings& here)
     const Session session(study_with_task(request));
     const Study& study = session.study();
     const AddLampTask& task = *study.add_lamp;
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    ProgressLine line(!request.quiet && may_show_progress());
-    const auto telling = [&](const char* doing, const char* pieces) {
-        return Workers{
-            .threads = request.threads, .stop = here.stop, .progress = line.telling(doing, pieces)};
-    };
+    StudyRun run(request, here);
     const Findings findings = session.check(checks_of(study, task), study.sampling.step,
-                                            telling("looking", "directions"));
+                                            run.telling("looking", "directions"));
     const AddedLampAnswer found =
-        find_added_lamp(session, task, findings, telling("trying places", "directions"));
-    if (folder)
-        write_added_lamp({found, session, task}, *request.out, *folder,
-                         telling("picturing", "bands"));
-    line.erase();
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless(request.out->string()) + "\n";
-    return {exit_code_of(found), output_of(found, study, request, here.style), notes};
+        find_added_lamp(session, task, findings, run.telling("trying places", "directions"));
+    if (run.folder())
+        write_added_lamp({found, session, task}, *request.out, *run.folder(),
+                         run.telling("picturing", "bands"));
+    run.end();
+    return {exit_code_of(found), output_of(found, study, request, here.style), run.notes(study)};
 }
 
 } // namespace glim

@@ -1,14 +1,11 @@
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "input/read_study.h"
 #include "input/text_file.h"
 #include "judgement/session.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/comparison_json.h"
 #include "report/run_facts.h"
 #include "report/write_comparison.h"
 #include "words/comparison_words.h"
-#include "words/warning_words.h"
 
 #include <algorithm>
 #include <memory>
@@ -64,26 +61,21 @@ void demand_options(const Study& study)
 /// The options of one request, judged one after the other.
 class Comparer {
 public:
-    Comparer(const CompareRequest& request, const Surroundings& here)
-        : request_(request), workers_{.threads = request.threads,
-                                      .stop = here.stop,
-                                      .progress = {}},
-          line_(!request.quiet && may_show_progress())
-    {
-    }
+    /// Both outlive it.
+    Comparer(const CompareRequest& request, StudyRun& run) : request_(request), run_(run) {}
 
     void judge(const Option& option, const Study& study)
     {
         const Session session(study);
         const Angle step = request_.step.value_or(study.sampling.step);
         Findings findings = session.check(session.all_checks(), step,
-                                          telling("looking at " + option.name, "directions"));
+                                          run_.telling("looking at " + option.name, "directions"));
         if (request_.out) {
             if (options_.empty())
                 pictures_.views = compared_views(findings);
-            pictures_.options.push_back(option_views(session, findings, pictures_.views,
-                                                     option.name,
-                                                     telling("picturing " + option.name, "views")));
+            pictures_.options.push_back(
+                option_views(session, findings, pictures_.views, option.name,
+                             run_.telling("picturing " + option.name, "views")));
         }
         options_.push_back({option.name, from_here(study.file), study, std::move(findings),
                             option.costs, option.others_cost_nothing});
@@ -91,10 +83,8 @@ public:
 
     Comparison compared(const Programme& programme)
     {
-        Comparison comparison =
-            compare(std::move(options_), programme, telling("measuring surfaces", "points"));
-        line_.erase();
-        return comparison;
+        return compare(std::move(options_), programme,
+                       run_.telling("measuring surfaces", "points"));
     }
 
     const ComparedPictures& pictures() const { return pictures_; }
@@ -108,16 +98,8 @@ private:
             .generic_string();
     }
 
-    Workers telling(const std::string& doing, const char* pieces)
-    {
-        Workers told = workers_;
-        told.progress = line_.telling(doing, pieces);
-        return told;
-    }
-
     const CompareRequest& request_;
-    Workers workers_;
-    ProgressLine line_;
+    StudyRun& run_;
     ComparedPictures pictures_;
     std::vector<OptionToCompare> options_;
 };
@@ -141,22 +123,18 @@ Answer answer(const CompareRequest& request, const Surroundings& here)
     const Study study = read_study(request.study, WithoutChecks::read);
     demand_options(study);
     const std::vector<Study> studies = studies_of(study);
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    Comparer comparer(request, here);
+    StudyRun run(request, here);
+    Comparer comparer(request, run);
     for (std::size_t i = 0; i < studies.size(); ++i)
         comparer.judge(study.options[i], studies[i]);
     const Comparison comparison = comparer.compared(study.costs.value_or(Programme{}));
-    if (folder)
-        write_comparison(comparison, comparer.pictures(), names_in(studies, study), *folder);
+    if (run.folder())
+        write_comparison(comparison, comparer.pictures(), names_in(studies, study), *run.folder());
+    run.end();
     return {ExitCode::met,
             request.json ? text_of(comparison_json(comparison))
                          : comparison_words(comparison, here.style),
-            request.out && !request.quiet
-                ? "Written: " + harmless((*request.out / "comparison.html").string()) +
-                      " and comparison.pdf\n"
-                : std::string()};
+            run.notes(study, "comparison.html")};
 }
 
 } // namespace glim

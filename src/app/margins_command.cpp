@@ -1,14 +1,11 @@
 #include "app/canonical_command.h"
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "input/read_study.h"
 #include "judgement/surface_margins.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/margins_json.h"
 #include "report/run_facts.h"
 #include "report/write_margins.h"
 #include "words/margin_words.h"
-#include "words/warning_words.h"
 
 #include <algorithm>
 #include <numeric>
@@ -54,26 +51,18 @@ std::string output_of(const MarginFindings& found, const Study& study,
 Answer answer(const MarginsRequest& request, const Surroundings& here)
 {
     const Study study = read_study(request.study);
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    ProgressLine line(!request.quiet && may_show_progress());
-    const MarginFindings found = surface_margins(study, wanted_of(request, study),
-                                                 {.threads = request.threads,
-                                                  .stop = here.stop,
-                                                  .progress = line.telling("moving", "surfaces")});
-    if (folder) {
+    StudyRun run(request, here);
+    const MarginFindings found =
+        surface_margins(study, wanted_of(request, study), run.telling("moving", "surfaces"));
+    if (run.folder()) {
         const std::string command = canonical_command(request);
         std::vector<std::string> names = run_facts(study, "", command).names;
         names.push_back(command);
-        write_margins(found, study, names, command, *folder);
+        write_margins(found, study, names, command, *run.folder());
     }
-    line.erase();
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless((*request.out / "margins.html").string()) +
-                 " and what it stands on\n";
-    return {exit_code_of(found), output_of(found, study, request, here.style), notes};
+    run.end();
+    return {exit_code_of(found), output_of(found, study, request, here.style),
+            run.notes(study, "margins.html")};
 }
 
 } // namespace glim

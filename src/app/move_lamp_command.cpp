@@ -1,11 +1,8 @@
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "input/read_study.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/moved_lamp_json.h"
 #include "report/write_moved_lamp.h"
 #include "words/moved_lamp_words.h"
-#include "words/warning_words.h"
 
 #include <algorithm>
 
@@ -51,26 +48,16 @@ Answer answer(const MoveLampRequest& request, const Surroundings& here)
 {
     const Study study = study_with_task(request);
     const MoveLampTask& task = *study.move_lamp;
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    ProgressLine line(!request.quiet && may_show_progress());
-    const auto telling = [&](const char* doing, const char* pieces) {
-        return Workers{
-            .threads = request.threads, .stop = here.stop, .progress = line.telling(doing, pieces)};
-    };
-    const MovedLampAnswer found = find_moved_lamp(study, task, telling("moving", "ways"));
-    if (folder) {
+    StudyRun run(request, here);
+    const MovedLampAnswer found = find_moved_lamp(study, task, run.telling("moving", "ways"));
+    if (run.folder()) {
         MoveMap map;
         if (!found.met_as_drawn)
-            map = move_map(study, task, telling("mapping", "moves"));
-        write_moved_lamp({found, map, study, task}, *request.out, *folder);
+            map = move_map(study, task, run.telling("mapping", "moves"));
+        write_moved_lamp({found, map, study, task}, *request.out, *run.folder());
     }
-    line.erase();
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless(request.out->string()) + "\n";
-    return {exit_code_of(found), output_of(found, study, request, here.style), notes};
+    run.end();
+    return {exit_code_of(found), output_of(found, study, request, here.style), run.notes(study)};
 }
 
 } // namespace glim

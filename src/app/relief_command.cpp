@@ -1,12 +1,9 @@
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "input/read_study.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "remedy/relief.h"
 #include "report/relief_json.h"
 #include "report/write_relief.h"
 #include "words/relief_words.h"
-#include "words/warning_words.h"
 
 #include <algorithm>
 
@@ -39,22 +36,13 @@ std::string output_of(const Relief& relief, const Study& study, const ReliefRequ
 Answer answer(const ReliefRequest& request, const Surroundings& here)
 {
     const Study study = read_study(request.study);
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    ProgressLine line(!request.quiet && may_show_progress());
-    const Relief relief =
-        find_relief(study, request.step.value_or(study.sampling.step),
-                    {.threads = request.threads,
-                     .stop = here.stop,
-                     .progress = line.telling("looking for a relief", "directions")});
-    if (folder)
-        write_relief(relief, study, *request.out, *folder);
-    line.erase();
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless(request.out->string()) + "\n";
-    return {exit_code_of(relief), output_of(relief, study, request, here.style), notes};
+    StudyRun run(request, here);
+    const Relief relief = find_relief(study, request.step.value_or(study.sampling.step),
+                                      run.telling("looking for a relief", "directions"));
+    if (run.folder())
+        write_relief(relief, study, *request.out, *run.folder());
+    run.end();
+    return {exit_code_of(relief), output_of(relief, study, request, here.style), run.notes(study)};
 }
 
 } // namespace glim

@@ -104,6 +104,16 @@ std::optional<std::string> read_date(const Words& words, Complaints& complaints)
     return words.date;
 }
 
+StudyRequest study_request(const Words& words, Complaints& complaints)
+{
+    return {.study = words.argument.value_or(""),
+            .out = read_out(words, complaints),
+            .step = read_step(words, complaints),
+            .threads = read_threads(words, complaints),
+            .json = words.json,
+            .quiet = words.quiet};
+}
+
 } // namespace
 
 Request check_request(const Words& words, Complaints& complaints)
@@ -111,33 +121,17 @@ Request check_request(const Words& words, Complaints& complaints)
     if (words.write_ies && !words.out)
         complaints.add(command_line_place(), "--write-ies has no folder to write to",
                        "add --out DIR");
-    return CheckRequest{.study = words.argument.value_or(""),
-                        .out = read_out(words, complaints),
-                        .step = read_step(words, complaints),
-                        .threads = read_threads(words, complaints),
-                        .json = words.json,
-                        .quiet = words.quiet,
-                        .write_ies = words.write_ies};
+    return CheckRequest{study_request(words, complaints), words.write_ies};
 }
 
 Request relief_request(const Words& words, Complaints& complaints)
 {
-    return ReliefRequest{.study = words.argument.value_or(""),
-                         .out = read_out(words, complaints),
-                         .step = read_step(words, complaints),
-                         .threads = read_threads(words, complaints),
-                         .json = words.json,
-                         .quiet = words.quiet};
+    return ReliefRequest{study_request(words, complaints)};
 }
 
 Request compare_request(const Words& words, Complaints& complaints)
 {
-    return CompareRequest{.study = words.argument.value_or(""),
-                          .out = read_out(words, complaints),
-                          .step = read_step(words, complaints),
-                          .threads = read_threads(words, complaints),
-                          .json = words.json,
-                          .quiet = words.quiet};
+    return CompareRequest{study_request(words, complaints)};
 }
 
 Request report_request(const Words& words, Complaints& complaints)
@@ -165,53 +159,27 @@ Request picture_request(const Words& words, Complaints& complaints)
 
 Request add_lamp_request(const Words& words, Complaints& complaints)
 {
-    return AddLampRequest{.study = words.argument.value_or(""),
-                          .out = read_out(words, complaints),
-                          .step = read_step(words, complaints),
-                          .threads = read_threads(words, complaints),
-                          .json = words.json,
-                          .quiet = words.quiet};
+    return AddLampRequest{study_request(words, complaints)};
 }
 
 Request move_lamp_request(const Words& words, Complaints& complaints)
 {
-    return MoveLampRequest{.study = words.argument.value_or(""),
-                           .out = read_out(words, complaints),
-                           .step = read_step(words, complaints),
-                           .threads = read_threads(words, complaints),
-                           .json = words.json,
-                           .quiet = words.quiet};
+    return MoveLampRequest{study_request(words, complaints)};
 }
 
 Request tolerances_request(const Words& words, Complaints& complaints)
 {
-    return TolerancesRequest{.study = words.argument.value_or(""),
-                             .out = read_out(words, complaints),
-                             .step = read_step(words, complaints),
-                             .threads = read_threads(words, complaints),
-                             .json = words.json,
-                             .quiet = words.quiet};
+    return TolerancesRequest{study_request(words, complaints)};
 }
 
 Request margins_request(const Words& words, Complaints& complaints)
 {
-    return MarginsRequest{.study = words.argument.value_or(""),
-                          .out = read_out(words, complaints),
-                          .step = read_step(words, complaints),
-                          .reach = read_reach(words, complaints),
-                          .threads = read_threads(words, complaints),
-                          .json = words.json,
-                          .quiet = words.quiet};
+    return MarginsRequest{study_request(words, complaints), read_reach(words, complaints)};
 }
 
 Request states_request(const Words& words, Complaints& complaints)
 {
-    return StatesRequest{.study = words.argument.value_or(""),
-                         .out = read_out(words, complaints),
-                         .step = read_step(words, complaints),
-                         .threads = read_threads(words, complaints),
-                         .json = words.json,
-                         .quiet = words.quiet};
+    return StatesRequest{study_request(words, complaints)};
 }
 
 Request keep_clear_request(const Words& words, Complaints& complaints)

@@ -12,13 +12,17 @@ namespace glim {
 
 // What somebody can ask of the program on its command line, one struct a command.
 
-struct CheckRequest {
+/// What most commands are asked: to do something with a study.
+struct StudyRequest {
     std::filesystem::path study;
     std::optional<std::filesystem::path> out; ///< without it nothing is written
     std::optional<Angle> step;                ///< in place of the study's own
     unsigned threads = 0;                     ///< 0: all cores
     bool json = false;
     bool quiet = false;
+};
+
+struct CheckRequest : StudyRequest {
     bool write_ies = false; ///< into `out`, what is left of each lamp's light
 };
 
@@ -43,75 +47,27 @@ struct PictureRequest {
 };
 
 /// The least relief of surfaces that may be reshaped.
-struct ReliefRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;                ///< in place of the study's own
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+struct ReliefRequest : StudyRequest {};
 
-/// Options of a study side by side.
-struct CompareRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;                ///< in place of the studies' own
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+/// Options of a study side by side; `step` in place of that of each.
+struct CompareRequest : StudyRequest {};
 
 /// Where one more lamp could go: [add_lamp] of the study.
-struct AddLampRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;                ///< in place of the study's own
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+struct AddLampRequest : StudyRequest {};
 
 /// How far a lamp has to be moved: [move_lamp] of the study.
-struct MoveLampRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;                ///< in place of the study's own
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+struct MoveLampRequest : StudyRequest {};
 
-/// Builds within the tolerances of a study.
-struct TolerancesRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;                ///< in place of that of [tolerances]
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+/// Builds within the tolerances of a study; `step` in place of that of [tolerances].
+struct TolerancesRequest : StudyRequest {};
 
-/// How far each surface may move before a check changes its outcome.
-struct MarginsRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;
+/// How far each surface may move before a check changes its outcome; `step` in place of 5 degrees.
+struct MarginsRequest : StudyRequest {
     std::optional<Length> reach;
-    unsigned threads = 0; ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
 };
 
 /// The checks in other states of the vehicle, and with parts moved.
-struct StatesRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    std::optional<Angle> step;                ///< in place of the study's own
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+struct StatesRequest : StudyRequest {};
 
 /// The space that has to stay empty for a study's checks: [keep_clear] of the study.
 struct KeepClearRequest {

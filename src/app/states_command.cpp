@@ -1,14 +1,11 @@
 #include "app/canonical_command.h"
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "drawing/position_views.h"
 #include "input/read_study.h"
 #include "judgement/situations.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/situations_json.h"
 #include "report/write_situations.h"
 #include "words/situation_words.h"
-#include "words/warning_words.h"
 
 namespace glim {
 
@@ -49,24 +46,16 @@ std::string output_of(const SituationFindings& found, const Study& study,
 Answer answer(const StatesRequest& request, const Surroundings& here)
 {
     const Study study = study_with_states(request.study);
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    ProgressLine line(!request.quiet && may_show_progress());
-    const Workers workers{.threads = request.threads,
-                          .stop = here.stop,
-                          .progress = line.telling("looking", "steps")};
+    StudyRun run(request, here);
+    const Workers workers = run.telling("looking", "steps");
     const SituationFindings found =
         find_situations(study, request.step.value_or(study.sampling.step), workers);
-    if (folder)
+    if (run.folder())
         write_situations(found, study, position_views(study, workers), canonical_command(request),
-                         *folder);
-    line.erase();
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless((*request.out / "states.html").string()) +
-                 " and what it stands on\n";
-    return {exit_code_of(found), output_of(found, study, request, here.style), notes};
+                         *run.folder());
+    run.end();
+    return {exit_code_of(found), output_of(found, study, request, here.style),
+            run.notes(study, "states.html")};
 }
 
 } // namespace glim

@@ -1,14 +1,11 @@
 #include "app/canonical_command.h"
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "input/read_study.h"
 #include "judgement/tolerance_study.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/run_facts.h"
 #include "report/tolerances_json.h"
 #include "report/write_tolerances.h"
 #include "words/tolerance_words.h"
-#include "words/warning_words.h"
 
 namespace glim {
 
@@ -61,24 +58,14 @@ Answer answer(const TolerancesRequest& request, const Surroundings& here)
 {
     const Session session(study_with_tolerances(request));
     const Study& study = session.study();
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out);
-    ProgressLine line(!request.quiet && may_show_progress());
-    const ToleranceFindings found =
-        study_tolerances(session, {.threads = request.threads,
-                                   .stop = here.stop,
-                                   .progress = line.telling("building", "builds")});
-    line.erase();
+    StudyRun run(request, here);
+    const ToleranceFindings found = study_tolerances(session, run.telling("building", "builds"));
+    run.end();
     const std::string command = canonical_command(request);
-    if (folder)
-        write_tolerances(found, study, names_in(study, command), command, *folder);
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless((*request.out / "tolerances.html").string()) +
-                 " and what it stands on\n";
+    if (run.folder())
+        write_tolerances(found, study, names_in(study, command), command, *run.folder());
     return {exit_code_of(found, study.variation.task.share),
-            output_of(found, study, request, here.style), notes};
+            output_of(found, study, request, here.style), run.notes(study, "tolerances.html")};
 }
 
 } // namespace glim

@@ -82,7 +82,7 @@ std::optional<Ground> read_ground_of(TableReader& state, const std::optional<Veh
                                                     ? " does not say where the ground is"
                                                     : " says more than once where the ground is"),
                                "write one of " + std::string(ways_to_give_ground));
-    const std::optional<Ground> ground = read_ground(state, section, vehicle);
+    std::optional<Ground> ground = read_ground(state, section, vehicle);
     finish_section(state, section);
     return ground;
 }

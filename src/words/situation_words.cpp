@@ -160,6 +160,7 @@ std::string different_words(const SituationFindings& found, const std::string& w
             same->second.push_back(quoted(found.at(i).name));
     }
     std::vector<std::string> parts;
+    parts.reserve(by_outcome.size());
     for (const auto& [outcome, names] : by_outcome)
         parts.push_back(name_list(names) + (names.size() == 1 ? " is " : " are ") +
                         short_words(outcome));

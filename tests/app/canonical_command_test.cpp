@@ -6,12 +6,12 @@ using namespace glim;
 
 TEST_CASE("the canonical command leaves out what changes no result", "[app]")
 {
-    CheckRequest request{.study = "some/where/theme.toml",
-                         .out = "results",
-                         .step = {},
-                         .threads = 3,
-                         .json = true,
-                         .quiet = true};
+    CheckRequest request{{.study = "some/where/theme.toml",
+                          .out = "results",
+                          .step = {},
+                          .threads = 3,
+                          .json = true,
+                          .quiet = true}};
     CHECK(canonical_command(request) == "cornerglim check theme.toml");
     request.step = degrees(0.1);
     CHECK(canonical_command(request) == "cornerglim check theme.toml --step 0.1");
