@@ -12,6 +12,9 @@ namespace {
 /// Differences of two sums of the same cells.
 constexpr Area summing_error = square_millimetres(1e-6);
 
+/// More than what verdicts take as the same area, see verdict.cpp.
+constexpr Area clearly_more = square_millimetres(1);
+
 bool is_followed(const AskedRow& row, const Asked& asked)
 {
     return !row.proof_from && looks_in_directions(*row.row, asked) &&
@@ -54,6 +57,7 @@ const Asked& BuiltLooks::asked_of(const Followed& f) const
 void BuiltLooks::follow()
 {
     at_.resize(plan_.looks.size());
+    verdicts_at_.resize(plan_.looks.size());
     for (std::size_t c = 0; c < plan_.checks.size(); ++c)
         for (std::size_t r = 0; r < plan_.checks[c].rows.size(); ++r) {
             const AskedRow& row = plan_.checks[c].rows[r];
@@ -73,8 +77,10 @@ void BuiltLooks::follow()
 
 void BuiltLooks::keep_only(const std::vector<std::vector<std::size_t>>& at)
 {
-    for (std::vector<std::size_t>& all : at_)
-        all.clear();
+    for (std::size_t l = 0; l < at_.size(); ++l) {
+        at_[l].clear();
+        verdicts_at_[l].assign(plan_.looks[l].toward.size(), {});
+    }
     for (std::size_t i = 0; i < followed_.size(); ++i) {
         const Followed& f = followed_[i];
         AskedRow& row = plan_.checks[f.check].rows[f.row];
@@ -83,6 +89,8 @@ void BuiltLooks::keep_only(const std::vector<std::vector<std::size_t>>& at)
         asked.weights.assign(at[i].size(), SolidAngle());
         std::vector<std::size_t>& all = at_[asked.look];
         all.insert(all.end(), at[i].begin(), at[i].end());
+        for (const std::size_t d : at[i])
+            verdicts_at_[asked.look][d].push_back(i);
     }
     for (std::vector<std::size_t>& all : at_) {
         std::sort(all.begin(), all.end());
@@ -90,64 +98,105 @@ void BuiltLooks::keep_only(const std::vector<std::vector<std::size_t>>& at)
     }
 }
 
-BuiltLooks::Bench BuiltLooks::bench(RimSearch search) const
+BuiltLooks::Bench BuiltLooks::bench(RimSearch search) const { return {plan_.looks, search}; }
+
+std::vector<NearEye::Before> BuiltLooks::before_eyes(std::size_t look,
+                                                     const BuildPlaces& places) const
 {
-    Bench bench{{}, plan_.looks, search};
-    for (const std::vector<NearEye>& eyes : eyes_) {
-        std::vector<NearEye::Before> before;
-        for (const NearEye& eye : eyes)
-            before.push_back(eye.as_drawn());
-        bench.before.push_back(std::move(before));
-    }
-    return bench;
+    std::vector<NearEye::Before> before;
+    before.reserve(eyes_[look].size());
+    for (const NearEye& eye : eyes_[look])
+        before.push_back(eye.before(places));
+    return before;
 }
 
 /// What the fine lattice sees as drawn, and the coarse one does not.
 void BuiltLooks::correct()
 {
-    Bench drawn = bench();
     const BuildPlaces places =
         ground_.moves.places(std::vector<double>(ground_.moves.factors().size()));
     for (std::size_t l = 0; l < plan_.looks.size(); ++l) {
         corrections_.emplace_back(plan_.looks[l].toward.size());
         if (!plan_.visible_only[l])
             continue;
-        for (std::size_t e = 0; e < eyes_[l].size(); ++e)
-            eyes_[l][e].place(drawn.before[l][e], places);
+        const std::vector<NearEye::Before> before = before_eyes(l, places);
         for (const std::size_t at : at_[l]) {
             Area coarse;
             for (std::size_t e = 0; e < eyes_[l].size(); ++e)
-                coarse += eyes_[l][e].visible(drawn.before[l][e], at, RimSearch::close);
+                coarse += eyes_[l][e].visible(before[e], at, RimSearch::close);
             corrections_[l][at] = plan_.looks[l].seen[at].visible - coarse;
         }
     }
 }
 
-void BuiltLooks::see(Bench& bench, const BuildPlaces& places) const
+void BuiltLooks::see(Bench& bench, std::size_t look, std::size_t at,
+                     const std::vector<NearEye::Before>& before) const
+{
+    Area visible = corrections_[look][at], approved;
+    for (std::size_t e = 0; e < eyes_[look].size(); ++e) {
+        visible += eyes_[look][e].visible(before[e], at, bench.search);
+        if (!plan_.visible_only[look])
+            approved += eyes_[look][e].approved(before[e], at, bench.search);
+    }
+    SeenArea& seen = bench.looks[look].seen[at];
+    seen.visible = seen.low = seen.high = std::max(Area(), visible);
+    seen.approved = std::max(approved, seen.visible);
+    const Area hidden = seen.approved - seen.visible;
+    seen.hidden_low = seen.hidden_high = hidden > summing_error ? hidden : Area();
+}
+
+void BuiltLooks::see_all(Bench& bench, const BuildPlaces& places) const
 {
     for (std::size_t l = 0; l < eyes_.size(); ++l) {
-        std::vector<NearEye::Before>& before = bench.before[l];
-        for (std::size_t e = 0; e < eyes_[l].size(); ++e)
-            eyes_[l][e].place(before[e], places);
-        for (const std::size_t at : at_[l]) {
-            Area visible = corrections_[l][at], approved;
-            for (std::size_t e = 0; e < eyes_[l].size(); ++e) {
-                visible += eyes_[l][e].visible(before[e], at, bench.search);
-                if (!plan_.visible_only[l])
-                    approved += eyes_[l][e].approved(before[e], at, bench.search);
-            }
+        const std::vector<NearEye::Before> before = before_eyes(l, places);
+        for (const std::size_t at : at_[l])
+            see(bench, l, at, before);
+    }
+}
+
+std::vector<BuiltLooks::SurelySeen>
+BuiltLooks::surely_seen(std::size_t look, const std::vector<NearEye::Before>& before) const
+{
+    std::vector<SurelySeen> all;
+    all.reserve(at_[look].size());
+    for (const std::size_t at : at_[look]) {
+        Area area = corrections_[look][at];
+        for (std::size_t e = 0; e < eyes_[look].size(); ++e)
+            area += eyes_[look][e].surely_visible(before[e], at);
+        all.push_back({at, std::max(Area(), area)});
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const SurelySeen& a, const SurelySeen& b) { return a.area < b.area; });
+    return all;
+}
+
+// Verdicts of areas go by the least one: who surely sees more than the least that was found has no
+// say. What is surely seen then stands for what is seen.
+void BuiltLooks::see_what_decides(Bench& bench, const BuildPlaces& places) const
+{
+    std::vector<std::optional<Area>> least(followed_.size());
+    for (std::size_t l = 0; l < eyes_.size(); ++l) {
+        const std::vector<NearEye::Before> before = before_eyes(l, places);
+        for (const auto& [at, area] : surely_seen(l, before)) {
+            const std::vector<std::size_t>& whose = verdicts_at_[l][at];
             SeenArea& seen = bench.looks[l].seen[at];
-            seen.visible = seen.low = seen.high = std::max(Area(), visible);
-            seen.approved = std::max(approved, seen.visible);
-            const Area hidden = seen.approved - seen.visible;
-            seen.hidden_low = seen.hidden_high = hidden > summing_error ? hidden : Area();
+            const bool decides =
+                !plan_.visible_only[l] || std::any_of(whose.begin(), whose.end(), [&](auto v) {
+                    return !least[v] || area <= *least[v] + clearly_more;
+                });
+            if (decides)
+                see(bench, l, at, before);
+            else
+                seen.visible = seen.low = seen.high = area;
+            for (const std::size_t v : whose)
+                least[v] = std::min(least[v].value_or(seen.visible), seen.visible);
         }
     }
 }
 
 std::vector<BuildLook> BuiltLooks::look(Bench& bench, std::span<const double> deviations) const
 {
-    see(bench, ground_.moves.places(deviations));
+    see_what_decides(bench, ground_.moves.places(deviations));
     std::vector<BuildLook> found;
     found.reserve(followed_.size());
     for (const Followed& f : followed_) {
@@ -164,7 +213,7 @@ std::vector<BuildLook> BuiltLooks::look(Bench& bench, std::span<const double> de
 std::vector<std::vector<Area>> BuiltLooks::standings(Bench& bench,
                                                      std::span<const double> deviations) const
 {
-    see(bench, ground_.moves.places(deviations));
+    see_all(bench, ground_.moves.places(deviations));
     std::vector<std::vector<Area>> all;
     all.reserve(followed_.size());
     for (const Followed& f : followed_) {

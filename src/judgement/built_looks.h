@@ -41,7 +41,6 @@ public:
 
     /// What one thread works with.
     struct Bench {
-        std::vector<std::vector<NearEye::Before>> before; ///< by look and lamp
         std::vector<LampLook> looks;
         RimSearch search = RimSearch::quick;
     };
@@ -57,12 +56,26 @@ public:
 private:
     void follow();
     void correct();
-    void see(Bench& bench, const BuildPlaces& places) const;
+    std::vector<NearEye::Before> before_eyes(std::size_t look, const BuildPlaces& places) const;
+    /// Toward one direction of a look.
+    void see(Bench& bench, std::size_t look, std::size_t at,
+             const std::vector<NearEye::Before>& before) const;
+    void see_all(Bench& bench, const BuildPlaces& places) const;
+    struct SurelySeen {
+        std::size_t at;
+        Area area; ///< no more than what is seen there
+    };
+    /// Of one look, the least first.
+    std::vector<SurelySeen> surely_seen(std::size_t look,
+                                        const std::vector<NearEye::Before>& before) const;
+    void see_what_decides(Bench& bench, const BuildPlaces& places) const;
 
     BuildGround ground_;
     Plan plan_;
     std::vector<Followed> followed_;
-    std::vector<std::vector<std::size_t>> at_;   ///< by look: where it is looked
+    std::vector<std::vector<std::size_t>> at_; ///< by look: where it is looked
+    /// By look and direction: who of `followed_` goes by it.
+    std::vector<std::vector<std::vector<std::size_t>>> verdicts_at_;
     std::vector<std::vector<NearEye>> eyes_;     ///< by look and lamp
     std::vector<std::vector<Area>> corrections_; ///< by look and direction
 };

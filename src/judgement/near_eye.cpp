@@ -1,5 +1,6 @@
 #include "judgement/near_eye.h"
 
+#include "geometry/normal_offset.h"
 #include "machine/stop.h"
 
 #include <algorithm>
@@ -30,6 +31,45 @@ std::vector<std::vector<SurfaceId>> by_movers(const std::vector<SurfaceId>& surf
             same->push_back(s);
     }
     return groups;
+}
+
+/// Standings that nothing moves apart, in order of the first of each; those with a profile stand
+/// alone. What is too much for a look goes to the last.
+std::vector<std::vector<Standing>> by_companions(const std::vector<Standing>& standings,
+                                                 const BuildMoves& moves)
+{
+    std::vector<std::vector<Standing>> groups;
+    for (const Standing& s : standings) {
+        const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
+            const Standing& first = group.front();
+            return first.twin == s.twin && !moves.has_profile(first.surface) &&
+                   !moves.has_profile(s.surface) &&
+                   moves.movers(first.surface) == moves.movers(s.surface);
+        });
+        if (same != groups.end())
+            same->push_back(s);
+        else if (groups.size() == NearLook::most_flocks)
+            groups.back().push_back(s);
+        else
+            groups.push_back({s});
+    }
+    return groups;
+}
+
+/// The box around a box that was moved, a little larger.
+Box box_where(const Box& box, const Placement& placement, Length larger)
+{
+    Box moved;
+    for (int corner = 0; corner < 8 && !box.empty(); ++corner) {
+        Point p = box.least;
+        for (int axis = 0; axis < 3; ++axis)
+            if ((corner >> axis & 1) != 0)
+                p[axis] = box.most[axis];
+        moved.add(placement(p));
+    }
+    moved.least -= Vector::Constant(in_mm(larger));
+    moved.most += Vector::Constant(in_mm(larger));
+    return moved;
 }
 
 Length pitch_for(const TriangleMesh& lit, bool hidden_too, Length feature)
@@ -63,53 +103,60 @@ NearEye::Piece NearEye::piece_of(const LampStanding& lamp,
 {
     Piece piece;
     piece.stands = {surfaces.front(), lamp.twin};
-    piece.obstacles = ground_.scene.obstacles_of(lamp);
-    std::copy_if(piece.obstacles.begin(), piece.obstacles.end(), std::back_inserter(piece.approved),
+    const std::vector<Standing> obstacles = ground_.scene.obstacles_of(lamp);
+    std::vector<Standing> approved;
+    std::copy_if(obstacles.begin(), obstacles.end(), std::back_inserter(approved),
                  [&](const Standing& s) { return ground_.scene.is_approved(s, lamp); });
+    piece.obstacles = by_companions(obstacles, ground_.moves);
+    piece.approved = by_companions(approved, ground_.moves);
     return piece;
 }
 
-Length NearEye::reach_of(const Piece& piece, const Extents& extents) const
+bool NearEye::moves_with(const Piece& piece, const Standing& standing) const
 {
-    Length reach;
-    for (const Standing& s : piece.obstacles)
-        reach = std::max(reach, ground_.moves.reach(s, piece.stands, extents));
-    return reach;
+    return standing.twin == piece.stands.twin && !ground_.moves.has_profile(standing.surface) &&
+           ground_.moves.movers(standing.surface) == ground_.moves.movers(piece.stands.surface);
 }
 
-std::vector<Standing> NearEye::strangers_to(const Piece& piece) const
+Flock NearEye::flock_of(const Piece& piece, const Companions& companions) const
 {
-    std::vector<Standing> strangers;
-    std::copy_if(piece.obstacles.begin(), piece.obstacles.end(), std::back_inserter(strangers),
-                 [&](const Standing& s) {
-                     return s.twin != piece.stands.twin || ground_.moves.has_profile(s.surface) ||
-                            ground_.moves.movers(s.surface) !=
-                                ground_.moves.movers(piece.stands.surface);
-                 });
-    return strangers;
+    const BuildMoves& moves = ground_.moves;
+    const PreparedScene& scene = ground_.scene;
+    Flock flock{{}, scene.caster_of(companions), Length()};
+    for (const Standing& s : companions) {
+        const Placement drawn = scene.in_scene(s, Placement()) * Placement::shift(-scene.origin());
+        flock.boxes.push_back(
+            box_where(box_of(ground_.study.surfaces[s.surface].mesh), drawn,
+                      most_offset_stretch * moves.widest_offset(s.surface, ground_.widest)));
+        flock.reach = std::max(flock.reach, moves.reach(s, piece.stands, ground_.widest));
+    }
+    flock.with_lit_face = std::all_of(companions.begin(), companions.end(),
+                                      [&](const Standing& s) { return moves_with(piece, s); });
+    return flock;
 }
 
 std::vector<NearLook> NearEye::looks_of(const Piece& piece, const Lattice& lattice,
-                                        const std::vector<Standing>& obstacles,
+                                        const std::vector<Companions>& obstacles,
                                         const Workers& workers) const
 {
     const PreparedScene& scene = ground_.scene;
     const auto view = [&](Length pitch) {
         return LampView{LitLattice(lattice.lit, pitch),
                         LitOutline(lattice.lit),
-                        scene.caster_of(obstacles),
+                        scene.caster_of({}),
                         scene.caster_of({}),
                         scene.caster_of({}),
                         ground_.study.sampling.touch};
     };
     const LampView fine = view(ground_.study.sampling.feature), coarse = view(lattice.pitch);
-    const Caster strangers = scene.caster_of(strangers_to(piece));
-    const Nearby nearby{.reach = reach_of(piece, ground_.widest),
-                        .turn = ground_.moves.widest_turn(piece.stands.surface, ground_.widest)};
+    std::vector<Flock> flocks;
+    for (const Companions& companions : obstacles)
+        flocks.push_back(flock_of(piece, companions));
+    const Angle turn = ground_.moves.widest_turn(piece.stands.surface, ground_.widest);
     std::vector<std::optional<NearLook>> looks(toward_.size());
     const bool whole =
         for_each_index(toward_.size(), workers.silent(), [&](std::size_t i, unsigned) {
-            looks[i].emplace(NearLook::Prepared{fine, coarse, strangers}, toward_[i], nearby);
+            looks[i].emplace(NearLook::Prepared{fine, coarse, flocks, turn}, toward_[i]);
         });
     if (!whole)
         throw Stopped();
@@ -120,52 +167,56 @@ std::vector<NearLook> NearEye::looks_of(const Piece& piece, const Lattice& latti
     return all;
 }
 
-NearEye::Before NearEye::as_drawn() const
+Straying NearEye::straying_of(const Standing& standing, const BuildPlaces& places) const
+{
+    const PreparedScene& scene = ground_.scene;
+    return Straying(scene.in_scene(standing, places.at[standing.surface]) *
+                    scene.in_scene(standing, Placement()).inverse());
+}
+
+StrayedBodies NearEye::strayed(const Piece& piece, const std::vector<Companions>& obstacles,
+                               const BuildPlaces& places) const
+{
+    StrayedBodies bodies;
+    bodies.lit = straying_of(piece.stands, places);
+    bodies.lit_from_scene = bodies.lit.moved.inverse();
+    for (const Companions& companions : obstacles) {
+        StrayedFlock& flock = bodies.flocks.emplace_back();
+        for (const Standing& s : companions) {
+            const Placement part_in_scene = ground_.scene.in_scene(s, places.at[s.surface]);
+            flock.bodies.push_back({ground_.parts.part(s.surface, places.offset_by[s.surface]),
+                                    (bodies.lit_from_scene * part_in_scene).inverse(),
+                                    straying_of(s, places)});
+            flock.widened =
+                std::max(flock.widened, most_offset_stretch *
+                                            ground_.moves.widest_offset(s.surface, places.extents));
+        }
+    }
+    return bodies;
+}
+
+NearEye::Before NearEye::before(const BuildPlaces& places) const
 {
     Before before;
-    for (const Piece& piece : pieces_) {
-        before.pieces.push_back({ground_.scene.caster_of(piece.obstacles), std::nullopt});
-        if (hidden_too_)
-            before.pieces.back().approved = ground_.scene.caster_of(piece.approved);
-    }
+    for (const Piece& piece : pieces_)
+        before.pieces.push_back(
+            {strayed(piece, piece.obstacles, places), strayed(piece, piece.approved, places)});
     return before;
-}
-
-void NearEye::place(Before& before, const BuildPlaces& places) const
-{
-    for (std::size_t i = 0; i < pieces_.size(); ++i) {
-        const Piece& piece = pieces_[i];
-        Before::Piece& stands = before.pieces[i];
-        const Placement drawn = ground_.scene.in_scene(piece.stands, Placement());
-        const Placement built =
-            ground_.scene.in_scene(piece.stands, places.at[piece.stands.surface]);
-        stands.from_scene = drawn * built.inverse();
-        stands.reach = reach_of(piece, places.extents);
-        stands.all.place(placed(piece.obstacles, places, stands.from_scene));
-        if (stands.approved)
-            stands.approved->place(placed(piece.approved, places, stands.from_scene));
-    }
-}
-
-std::vector<PlacedPart> NearEye::placed(const std::vector<Standing>& standings,
-                                        const BuildPlaces& places,
-                                        const Placement& from_scene) const
-{
-    std::vector<PlacedPart> parts;
-    parts.reserve(standings.size());
-    for (const Standing& s : standings)
-        parts.push_back({ground_.parts.part(s.surface, places.offset_by[s.surface]),
-                         from_scene * ground_.scene.in_scene(s, places.at[s.surface])});
-    return parts;
 }
 
 Area NearEye::visible(const Before& before, std::size_t direction, RimSearch search) const
 {
     Area sum;
     for (std::size_t i = 0; i < pieces_.size(); ++i)
-        sum += pieces_[i].looks[direction].visible(before.pieces[i].from_scene(toward_[direction]),
-                                                   before.pieces[i].all, before.pieces[i].reach,
-                                                   search);
+        sum += pieces_[i].looks[direction].visible(before.pieces[i].all, search);
+    return sum;
+}
+
+Area NearEye::surely_visible(const Before& before, std::size_t direction) const
+{
+    Area sum;
+    for (std::size_t i = 0; i < pieces_.size(); ++i)
+        sum += pieces_[i].looks[direction].surely_visible(before.pieces[i].all);
     return sum;
 }
 
@@ -173,9 +224,7 @@ Area NearEye::approved(const Before& before, std::size_t direction, RimSearch se
 {
     Area sum;
     for (std::size_t i = 0; i < pieces_.size(); ++i)
-        sum += pieces_[i].approved_looks[direction].visible(
-            before.pieces[i].from_scene(toward_[direction]), *before.pieces[i].approved,
-            before.pieces[i].reach, search);
+        sum += pieces_[i].approved_looks[direction].visible(before.pieces[i].approved, search);
     return sum;
 }
 

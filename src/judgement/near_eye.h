@@ -23,46 +23,46 @@ public:
     NearEye(const BuildGround& ground, const LampStanding& lamp,
             const std::vector<Direction>& toward, bool hidden_too, const Workers& workers);
 
-    /// What stands before each piece in one build; of one thread at a time.
+    /// What stands before each piece in one build.
     struct Before {
         struct Piece {
-            Caster all;
-            std::optional<Caster> approved; ///< the lamp itself and what was approved with it
-            Placement from_scene = {};      ///< the piece's frame from the scene's
-            Length reach = {};              ///< see Nearby
+            StrayedBodies all;
+            StrayedBodies approved; ///< the lamp itself and what was approved with it, if asked
         };
         std::vector<Piece> pieces;
     };
-    Before as_drawn() const;
-    void place(Before& before, const BuildPlaces& places) const;
+    Before before(const BuildPlaces& places) const;
 
-    /// Toward the direction at that place in the constructor's list; `before` as placed last.
+    /// Toward the direction at that place in the constructor's list.
     Area visible(const Before& before, std::size_t direction,
                  RimSearch search = RimSearch::quick) const;
+    /// No more than visible() gives, and found in no time.
+    Area surely_visible(const Before& before, std::size_t direction) const;
     /// Hidden only by the lamp itself and by what was approved with it. Requires: `hidden_too`.
     Area approved(const Before& before, std::size_t direction,
                   RimSearch search = RimSearch::quick) const;
 
 private:
+    using Companions = std::vector<Standing>; ///< surfaces that move as one
     struct Piece {
         Standing stands; ///< the first of its surfaces: all move alike
-        std::vector<Standing> obstacles, approved;
+        std::vector<Companions> obstacles, approved;
         std::vector<NearLook> looks, approved_looks; ///< one a direction
     };
     Piece piece_of(const LampStanding& lamp, const std::vector<SurfaceId>& surfaces) const;
-    Length reach_of(const Piece& piece, const Extents& extents) const;
-    /// Of the piece's obstacles, what moves against it.
-    std::vector<Standing> strangers_to(const Piece& piece) const;
+    bool moves_with(const Piece& piece, const Standing& standing) const;
+    Flock flock_of(const Piece& piece, const Companions& companions) const;
     /// A lit face, scene frame, and how coarsely it is looked at.
     struct Lattice {
         const TriangleMesh& lit;
         Length pitch;
     };
     std::vector<NearLook> looks_of(const Piece& piece, const Lattice& lattice,
-                                   const std::vector<Standing>& obstacles,
+                                   const std::vector<Companions>& obstacles,
                                    const Workers& workers) const;
-    std::vector<PlacedPart> placed(const std::vector<Standing>& standings,
-                                   const BuildPlaces& places, const Placement& from_scene) const;
+    Straying straying_of(const Standing& standing, const BuildPlaces& places) const;
+    StrayedBodies strayed(const Piece& piece, const std::vector<Companions>& obstacles,
+                          const BuildPlaces& places) const;
 
     BuildGround ground_;
     bool hidden_too_;

@@ -33,4 +33,9 @@ std::size_t first_of(std::span<const FacetHit> hits, float tie)
     return static_cast<std::size_t>(first - hits.begin());
 }
 
+std::span<const FacetHit> only_first(std::span<const FacetHit> hits, float tie)
+{
+    return hits.empty() ? hits : hits.subspan(first_of(hits, tie), 1);
+}
+
 } // namespace glim

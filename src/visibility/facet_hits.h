@@ -48,5 +48,7 @@ void keep_first_of_every_part(std::vector<FacetHit>& met, float tie);
 /// Of the first facets of every part the one nearest to the ray's start; among those within `tie`
 /// mm of the nearest the one of the lowest part. Requires: not empty.
 std::size_t first_of(std::span<const FacetHit> first_of_every_part, float tie);
+/// That one alone; empty where the ray meets nothing.
+std::span<const FacetHit> only_first(std::span<const FacetHit> first_of_every_part, float tie);
 
 } // namespace glim

@@ -3,55 +3,37 @@
 #include "units/trig.h"
 #include "visibility/lit_look.h"
 #include "visibility/rim_doubts.h"
-#include "visibility/touch.h"
 
 #include <algorithm>
+#include <bit>
+#include <cassert>
 #include <cmath>
-#include <unordered_map>
+#include <limits>
+#include <optional>
 
 namespace glim {
 
 namespace {
 
-/// Rims are found to about this along an edge, more or less by chance: over a hundred edges of some
-/// 3 mm that leaves an area off by about 2 mm2.
+/// Rims are found to about this along an edge as the eye sees it, more or less by chance: over a
+/// hundred edges of some 3 mm that leaves an area off by about 2 mm2.
 constexpr double rim_grain_mm = 0.4;
-constexpr int least_rounds = 3, most_rounds = 7, close_rounds = 10;
+constexpr int least_rounds = 1, most_rounds = 7, close_rounds = 10;
+
+/// A turn that is rounding and nothing else: over a metre, a nanometre.
+constexpr double no_turn = 1e-9;
 
 constexpr float none = -1;
-
-using Hidden = LitLook::Hidden;
 
 RayStart start_at(const Point& p, float skip)
 {
     return {static_cast<float>(p.x()), static_cast<float>(p.y()), static_cast<float>(p.z()), skip};
 }
 
-/// Gives the corners, edges and facets that are used new numbers, in the order of their use.
-class Renumbering {
-public:
-    std::uint32_t operator()(std::uint32_t old)
-    {
-        const auto [at, is_new] = numbers_.try_emplace(old, order_.size());
-        if (is_new)
-            order_.push_back(old);
-        return at->second;
-    }
-    const std::vector<std::uint32_t>& order() const { return order_; }
-
-private:
-    std::unordered_map<std::uint32_t, std::uint32_t> numbers_;
-    std::vector<std::uint32_t> order_;
-};
-
-/// Of halvings, by the mean length of the lattice's edges.
-int rounds_for(const LitLattice& lattice)
+/// Of halvings along an edge.
+int rounds_for(double seen_mm)
 {
-    double area = 0;
-    for (const LitLattice::Cell& cell : lattice.cells())
-        area += cell.area_mm2;
-    const double edge = std::sqrt(2 * area / static_cast<double>(lattice.cells().size() + 1));
-    const double halvings = std::log2(std::max(edge, rim_grain_mm) / rim_grain_mm);
+    const double halvings = std::log2(std::max(seen_mm, rim_grain_mm) / rim_grain_mm);
     return std::clamp(static_cast<int>(std::ceil(halvings)), least_rounds, most_rounds);
 }
 
@@ -64,237 +46,345 @@ double first_split(std::size_t edge)
     return 0.3 + 0.4 * (turns - std::floor(turns));
 }
 
+float least_of(const PerSector<float>& all) { return *std::min_element(all.begin(), all.end()); }
+
+Box box_around(const std::vector<Point>& points)
+{
+    Box box;
+    for (const Point& p : points)
+        box.add(p);
+    return box;
+}
+
+Box widened(Box box, double by_mm)
+{
+    box.least -= Vector::Constant(by_mm);
+    box.most += Vector::Constant(by_mm);
+    return box;
+}
+
 } // namespace
 
-/// How far bodies may move, mm, before a corner or a cell of the coarse lattice may look otherwise;
-/// infinity: farther than asked.
-struct NearLook::Doubts {
-    std::vector<float> corners;
-    Hidden hidden; ///< as drawn, one a corner
-    double doubtful_cosine;
-    float reach;
+/// What one direction shows as drawn, by the lattice's own numbers.
+struct NearLook::Drawn {
+    Drawn(const Prepared& lamp, const Direction& toward);
+    void add(const Flock& flock);
 
-    /// Below 0: it never faces the eye.
-    float of(const LitLattice::Cell& cell, double cosine) const
-    {
-        const auto& [a, b, c] = cell.corners;
-        if (cosine <= -doubtful_cosine)
-            return -1;
-        if (cosine <= doubtful_cosine || hidden[a] != hidden[b] || hidden[b] != hidden[c])
-            return 0;
-        return std::min({corners[a], corners[b], corners[c]});
-    }
+    LitLook fine, coarse;
+    Box around; ///< the lit face and what is asked beside it
+    std::vector<FlockBefore> flocks;
+    /// By flock, one a corner; empty: it never moves.
+    std::vector<std::vector<PerSector<float>>> corner_doubts;
+    std::vector<Hiders> hiders;
+    LatticeDoubts doubts;
 };
 
-NearLook::NearLook(const Prepared& lamp, const Direction& toward, const Nearby& nearby)
-    : drawn_toward_(toward), touch_(lamp.coarse.touch), rounds_(rounds_for(lamp.coarse.lattice))
+NearLook::Drawn::Drawn(const Prepared& lamp, const Direction& toward)
+    : fine(lamp.fine, toward), coarse(lamp.coarse, toward),
+      // Rings of points beside the face go a pitch beyond the reach.
+      around(
+          widened(box_around(lamp.fine.lattice.vertices()), 2 * in_mm(lamp.fine.lattice.pitch()))),
+      hiders(lamp.coarse.lattice.vertices().size()),
+      doubts{std::vector<float>(hiders.size(), std::numeric_limits<float>::infinity()),
+             std::vector<std::uint8_t>(hiders.size()), 0, sin(lamp.turn)}
 {
-    Doubts doubts{
-        corner_doubts({lamp.fine, lamp.strangers}, lamp.coarse.lattice, toward, nearby.reach),
-        LitLook(lamp.coarse, toward).hidden_by(lamp.coarse.all), sin(nearby.turn),
-        static_cast<float>(in_mm(nearby.reach))};
-    keep_cells(lamp.coarse.lattice, doubts);
-    keep_corners(lamp.coarse.lattice, doubts);
+    assert(lamp.flocks.size() <= most_flocks);
+    for (const Flock& flock : lamp.flocks)
+        add(flock);
 }
 
-/// With the lattice's own numbers yet.
-void NearLook::keep_cells(const LitLattice& lattice, const Doubts& doubts)
+void NearLook::Drawn::add(const Flock& flock)
 {
-    std::vector<std::pair<float, const LitLattice::Cell*>> kept;
-    Vector lit = Vector::Zero();
-    const auto is_lit = [&](const LitLattice::Cell& cell) {
-        return doubts.hidden[cell.corners[0]] == 0;
-    };
-    const auto area_vector_of = [&](const LitLattice::Cell& cell) {
-        return Vector(cell.area_mm2 * lattice.facets()[cell.facet].normal);
-    };
-    for (const LitLattice::Cell& cell : lattice.cells()) {
-        const float doubt = doubts.of(cell, drawn_toward_.dot(lattice.facets()[cell.facet].normal));
-        if (doubt >= 0 && doubt <= doubts.reach)
-            kept.emplace_back(doubt, &cell);
-        else if (doubt >= 0 && is_lit(cell))
-            lit += area_vector_of(cell);
+    const Hiders bit = Hiders{1} << flocks.size();
+    const Direction& toward = coarse.toward();
+    FlockBefore before{bodies_before(around, flock, toward), {}, flock.reach};
+    for (const std::uint32_t body : before.bodies)
+        before.boxes.push_back(flock.boxes[body]);
+    flocks.push_back(std::move(before));
+    corner_doubts.emplace_back();
+    if (flocks.back().bodies.empty())
+        return;
+    const LitLook::Hidden hidden = coarse.hidden_by(flock.caster);
+    for (std::size_t v = 0; v < hidden.size(); ++v) {
+        hiders[v] |= hidden[v] != 0 ? bit : 0;
+        doubts.hidden[v] |= hidden[v];
     }
-    std::stable_sort(kept.begin(), kept.end(),
-                     [](const auto& a, const auto& b) { return a.first < b.first; });
-    lit_from_.assign(kept.size() + 1, lit);
-    for (std::size_t i = kept.size(); i-- > 0;)
-        lit_from_[i] = is_lit(*kept[i].second)
-                           ? Vector(lit_from_[i + 1] + area_vector_of(*kept[i].second))
-                           : lit_from_[i + 1];
-    for (const auto& [doubt, cell] : kept) {
-        cell_doubts_.push_back(doubt);
-        cells_.push_back({cell->corners, cell->edges, cell->facet, cell->area_mm2});
+    if (flock.reach <= Length())
+        return;
+    std::vector<PerSector<float>> own = glim::corner_doubts(fine, flock, coarse.lattice());
+    for (std::size_t v = 0; v < own.size(); ++v) {
+        if (coarse.skip(static_cast<Index>(v)) < 0)
+            own[v] = {}; // no ray starts there as drawn, but one may where the face has turned
+        doubts.corners[v] = std::min(doubts.corners[v], least_of(own[v]));
+    }
+    doubts.reach = std::max(doubts.reach, static_cast<float>(in_mm(flock.reach)));
+    corner_doubts.back() = std::move(own);
+}
+
+NearLook::NearLook(const Prepared& lamp, const Direction& toward)
+    : NearLook(lamp, Drawn(lamp, toward))
+{
+}
+
+NearLook::NearLook(const Prepared& lamp, const Drawn& drawn)
+    : plane_(drawn.coarse.toward()), touch_(lamp.coarse.touch),
+      lit_(box_around(lamp.coarse.lattice.vertices())),
+      lattice_(lamp.coarse.lattice, plane_.toward, drawn.doubts),
+      slants_(lattice_, plane_.toward, touch_)
+{
+    rounds_.reserve(lattice_.edges.size());
+    for (const auto& [a, b] : lattice_.edges)
+        rounds_.push_back(rounds_for(
+            (plane_.project(lattice_.points[a]) - plane_.project(lattice_.points[b])).norm()));
+    hiders_.reserve(lattice_.vertices.size());
+    for (const Index v : lattice_.vertices)
+        hiders_.push_back(drawn.hiders[v]);
+    for (std::size_t f = 0; f < drawn.flocks.size(); ++f) {
+        Watched& watched = flocks_.emplace_back();
+        watched.before = drawn.flocks[f];
+        const auto reach = static_cast<float>(in_mm(watched.before.reach));
+        const std::vector<PerSector<float>>& doubts = drawn.corner_doubts[f];
+        for (Index i = 0; i < lattice_.vertices.size() && !doubts.empty(); ++i) {
+            const PerSector<float>& doubt = doubts[lattice_.vertices[i]];
+            if (least_of(doubt) > reach)
+                continue;
+            watched.corners.push_back(i);
+            for (std::size_t s = 0; s < doubt.size(); ++s)
+                watched.doubts[s].push_back(doubt[s]);
+        }
     }
 }
 
-void NearLook::keep_corners(const LitLattice& lattice, const Doubts& doubts)
+bool NearLook::Watched::may_change(std::size_t place, const Drift& drift) const
 {
-    std::vector<Index> used;
-    for (const Cell& cell : cells_)
-        used.insert(used.end(), cell.corners.begin(), cell.corners.end());
-    std::sort(used.begin(), used.end());
-    used.erase(std::unique(used.begin(), used.end()), used.end());
-    std::stable_sort(used.begin(), used.end(),
-                     [&](Index a, Index b) { return doubts.corners[a] < doubts.corners[b]; });
-    Renumbering corners, edges, facets;
-    for (const Index v : used) {
-        corners(v);
-        points_.push_back(lattice.vertices()[v]);
-        corner_doubts_.push_back(doubts.corners[v]);
-        hidden_.push_back(doubts.hidden[v]);
-        const std::span<const Index> at = lattice.facets_at(v);
-        corner_facets_.push_back(
-            {static_cast<Index>(facets_at_.size()), static_cast<Index>(at.size())});
-        for (const Index f : at)
-            facets_at_.push_back(facets(f));
-    }
-    for (Cell& cell : cells_) {
-        cell.facet = facets(cell.facet);
-        for (Index& v : cell.corners)
-            v = corners(v);
-        for (Index& e : cell.edges)
-            e = edges(e);
-    }
-    for (const Index e : edges.order())
-        edges_.push_back(
-            {{corners(lattice.edges()[e].ends[0]), corners(lattice.edges()[e].ends[1])}});
-    for (const Index f : facets.order())
-        normals_.push_back(lattice.facets()[f].normal);
+    const auto reach = static_cast<float>(in_mm(drift.reach));
+    for (std::size_t s = 0; s < doubts.size(); ++s)
+        if ((drift.behind >> s & 1U) != 0 && doubts[s][place] <= reach)
+            return true;
+    return false;
 }
 
-std::size_t NearLook::corners(Length reach) const
+/// Nowhere, where nothing of the flock stands before the lit face.
+Drift NearLook::drift(std::size_t flock, const StrayedBodies& strayed) const
 {
-    const auto end = std::upper_bound(corner_doubts_.begin(), corner_doubts_.end(),
-                                      static_cast<float>(in_mm(reach)));
-    return static_cast<std::size_t>(end - corner_doubts_.begin());
+    return drift_toward(plane_, flocks_[flock].before, lit_, strayed, strayed.flocks[flock]);
 }
 
+std::size_t NearLook::corners(const StrayedBodies& strayed) const
+{
+    std::size_t count = 0;
+    for (std::size_t f = 0; f < flocks_.size(); ++f)
+        if (const Drift strays = drift(f, strayed); strays.strays)
+            for (std::size_t i = 0; i < flocks_[f].corners.size(); ++i)
+                count += flocks_[f].may_change(i, strays) ? 1 : 0;
+    return count;
+}
+
+/// Looks for where, along an edge from a hidden corner to a lit one, nothing hides any more.
+struct NearLook::RimOnEdge {
+    Index edge;
+    int rounds; ///< of halvings
+    float skip;
+    Hiders hiders;           ///< of the hidden end: nobody else is asked
+    double from = 0, to = 1; ///< along the edge; the kind at `from` is that of its first end
+    bool hidden = false;     ///< whether the middle is
+
+    double middle() const { return to - from == 1 ? first_split(edge) : (from + to) / 2; }
+};
+
+/// One build's look; in the frame of the lit face as built.
 struct NearLook::Work {
-    std::size_t asked = 0;       ///< so many corners, the most doubtful ones
-    std::size_t cells = 0;       ///< likewise
-    int rounds = 0;              ///< of halvings along an edge
-    std::vector<double> cosines; ///< one a facet
-    std::vector<float> skips;    ///< one a corner that is asked; below 0: faces away
-    Hidden hidden;
-    std::vector<float> crossings; ///< one an edge
+    Direction toward;
+    const Slants& slants;
+    RimSearch search;
+    Length reach = {};               ///< of all flocks
+    std::size_t cells = 0;           ///< so many may look otherwise
+    std::vector<Hiders> hiders = {}; ///< one a corner
+    std::vector<Hiders> unsure = {}; ///< those who may hide it otherwise than as drawn
+    std::vector<std::vector<Index>> unsure_of = {}; ///< by flock: those corners
+    std::vector<float> crossings = {};              ///< one an edge
+
+    bool is_hidden(Index corner) const { return hiders[corner] != 0; }
 };
 
-/// By the most slanted facet there that faces the eye, as LitLook has it.
-float NearLook::skip_at(Index corner, const std::vector<double>& cosines) const
+Area NearLook::visible(const StrayedBodies& strayed, RimSearch search) const
 {
-    float longest = none;
-    const auto [first, count] = corner_facets_[corner];
-    for (Index f = first; f < first + count; ++f)
-        if (const double cosine = cosines[facets_at_[f]]; cosine > 0)
-            longest = std::max(longest, static_cast<float>(in_mm(skip_along_ray(touch_, cosine))));
-    return longest;
-}
-
-void NearLook::ask_corners(Work& work, const Direction& toward, const Caster& obstacles) const
-{
-    work.hidden = hidden_;
-    work.skips.reserve(work.asked);
-    std::vector<RayStart> starts;
-    std::vector<Index> who;
-    starts.reserve(work.asked);
-    who.reserve(work.asked);
-    for (Index v = 0; v < work.asked; ++v) {
-        work.skips.push_back(skip_at(v, work.cosines));
-        work.hidden[v] = 0;
-        if (work.skips[v] < 0)
-            continue;
-        who.push_back(v);
-        starts.push_back(start_at(points_[v], work.skips[v]));
-    }
-    const Hidden answers = obstacles.occluded(toward, starts);
-    for (std::size_t i = 0; i < who.size(); ++i)
-        work.hidden[who[i]] = answers[i];
-}
-
-Area NearLook::visible(const Direction& toward, const Caster& obstacles, Length reach,
-                       RimSearch search) const
-{
-    Work work;
-    work.rounds = search == RimSearch::quick ? rounds_ : close_rounds;
-    work.asked = corners(reach);
-    work.cells = static_cast<std::size_t>(std::upper_bound(cell_doubts_.begin(), cell_doubts_.end(),
-                                                           static_cast<float>(in_mm(reach))) -
-                                          cell_doubts_.begin());
-    work.cosines.reserve(normals_.size());
-    for (const Vector& normal : normals_)
-        work.cosines.push_back(toward.dot(normal));
-    ask_corners(work, toward, obstacles);
-    find_rims(work, toward, obstacles);
-    double seen = std::max(0.0, toward.dot(lit_from_[work.cells]));
+    const Direction toward = toward_as_built(strayed);
+    std::optional<Slants> turned;
+    if (toward.vector() != plane_.toward.vector())
+        turned.emplace(lattice_, toward, touch_);
+    Work work{toward, turned ? *turned : slants_, search};
+    ask_corners(work, strayed);
+    work.cells = lattice_.doubtful_cells(work.reach);
+    find_rims(work, strayed);
+    double seen = std::max(0.0, toward.dot(lattice_.lit_from[work.cells]));
     for (std::size_t c = 0; c < work.cells; ++c)
-        seen += seen_mm2(work, cells_[c]);
+        seen += seen_mm2(work, lattice_.cells[c]);
     return square_millimetres(seen);
 }
 
-void NearLook::find_rims(Work& work, const Direction& toward, const Caster& obstacles) const
+Area NearLook::surely_visible(const StrayedBodies& strayed) const
 {
-    struct Search {
-        Index edge;
-        double from, to;
-        float skip;
-    };
-    work.crossings.assign(edges_.size(), none);
-    std::vector<Search> searches;
-    const auto skip_of = [&](Index v) { return v < work.asked ? work.skips[v] : none; };
-    for (const Cell& cell : std::span(cells_).first(work.cells)) {
-        if (work.cosines[cell.facet] <= 0)
-            continue;
-        for (const Index e : cell.edges) {
-            const auto [a, b] = edges_[e].ends;
-            if (work.hidden[a] == work.hidden[b] || work.crossings[e] != none)
-                continue;
-            work.crossings[e] = 0.5F; // claimed
-            const float own =
-                static_cast<float>(in_mm(skip_along_ray(touch_, work.cosines[cell.facet])));
-            searches.push_back({e, 0, 1, std::max({own, skip_of(a), skip_of(b)})});
-        }
-    }
-    std::vector<RayStart> starts(searches.size());
-    const auto middle = [](const Search& s) {
-        const bool whole = s.to - s.from == 1;
-        return whole ? first_split(s.edge) : (s.from + s.to) / 2;
-    };
-    for (int round = 0; round < work.rounds; ++round) {
-        for (std::size_t i = 0; i < searches.size(); ++i) {
-            const auto [a, b] = edges_[searches[i].edge].ends;
-            const double along = middle(searches[i]);
-            starts[i] = start_at(points_[a] * (1 - along) + points_[b] * along, searches[i].skip);
-        }
-        const Hidden answers = obstacles.occluded(toward, starts);
-        for (std::size_t i = 0; i < searches.size(); ++i) {
-            Search& s = searches[i];
-            const double at = middle(s);
-            (answers[i] == work.hidden[edges_[s.edge].ends[0]] ? s.from : s.to) = at;
-        }
-    }
-    for (const Search& s : searches)
-        work.crossings[s.edge] = static_cast<float>(middle(s));
+    Length reach;
+    for (std::size_t f = 0; f < flocks_.size(); ++f)
+        reach = std::max(reach, drift(f, strayed).reach);
+    const Vector& lit = lattice_.lit_from[lattice_.doubtful_cells(reach)];
+    return square_millimetres(std::max(0.0, toward_as_built(strayed).dot(lit)));
 }
 
-double NearLook::seen_mm2(const Work& work, const Cell& cell) const
+/// In the lit face's own frame; as drawn, unless the face has turned.
+Direction NearLook::toward_as_built(const StrayedBodies& strayed) const
 {
-    const double cosine = work.cosines[cell.facet];
+    const Direction toward = strayed.lit_from_scene(plane_.toward);
+    const bool turned = (toward.vector() - plane_.toward.vector()).norm() > no_turn;
+    return turned ? toward : plane_.toward;
+}
+
+// Those are asked first who hid a corner as drawn. Whoever is left unasked, because another hides
+// it, counts as hiding it: along edges from there he is asked.
+void NearLook::ask_corners(Work& work, const StrayedBodies& strayed) const
+{
+    find_unsure(work, strayed);
+    work.hiders.resize(hiders_.size());
+    for (std::size_t v = 0; v < hiders_.size(); ++v)
+        work.hiders[v] = hiders_[v] & ~work.unsure[v];
+    for (const bool hid : {true, false})
+        for (std::size_t f = 0; f < flocks_.size(); ++f)
+            ask_corners_of(f, hid, work, strayed.flocks[f]);
+    for (std::size_t v = 0; v < hiders_.size(); ++v)
+        if (work.hiders[v] != 0)
+            work.hiders[v] |= work.unsure[v];
+}
+
+void NearLook::find_unsure(Work& work, const StrayedBodies& strayed) const
+{
+    work.unsure.resize(hiders_.size());
+    work.unsure_of.resize(flocks_.size());
+    for (std::size_t f = 0; f < flocks_.size(); ++f) {
+        const Watched& watched = flocks_[f];
+        const Drift strays = drift(f, strayed);
+        work.reach = std::max(work.reach, strays.reach);
+        if (!strays.strays)
+            continue;
+        for (std::size_t i = 0; i < watched.corners.size(); ++i) {
+            const Index corner = watched.corners[i];
+            if (work.slants.skips[corner] < 0 || !watched.may_change(i, strays))
+                continue;
+            work.unsure[corner] |= Hiders{1} << f;
+            work.unsure_of[f].push_back(corner);
+        }
+    }
+}
+
+void NearLook::ask_corners_of(std::size_t flock, bool hid, Work& work,
+                              const StrayedFlock& strayed) const
+{
+    const Hiders bit = Hiders{1} << flock;
+    std::vector<RayStart> starts;
+    std::vector<Index> who;
+    for (const Index corner : work.unsure_of[flock]) {
+        if (work.hiders[corner] != 0 || ((hiders_[corner] & bit) != 0) != hid)
+            continue;
+        who.push_back(corner);
+        starts.push_back(start_at(lattice_.points[corner], work.slants.skips[corner]));
+    }
+    const auto hidden = occluded_by(flocks_[flock].before, strayed, work.toward, starts);
+    for (std::size_t i = 0; i < who.size(); ++i)
+        (hidden[i] != 0 ? work.hiders : work.unsure)[who[i]] ^= bit;
+}
+
+std::vector<NearLook::RimOnEdge> NearLook::edges_with_rims(const Work& work) const
+{
+    std::vector<RimOnEdge> rims;
+    std::vector<bool> known(lattice_.edges.size());
+    for (std::size_t c = 0; c < work.cells; ++c) {
+        const NearLattice::Cell& cell = lattice_.cells[c];
+        const auto [p, q, r] = cell.corners;
+        const bool alike =
+            work.is_hidden(p) == work.is_hidden(q) && work.is_hidden(q) == work.is_hidden(r);
+        if (alike || work.slants.cosines[cell.facet] <= 0)
+            continue;
+        for (const Index e : cell.edges) {
+            const auto [a, b] = lattice_.edges[e];
+            if (work.is_hidden(a) == work.is_hidden(b) || known[e])
+                continue;
+            known[e] = true;
+            rims.push_back({e, work.search == RimSearch::quick ? rounds_[e] : close_rounds,
+                            std::max(work.slants.skips[a], work.slants.skips[b]),
+                            work.hiders[a] | work.hiders[b]});
+        }
+    }
+    return rims;
+}
+
+void NearLook::find_rims(Work& work, const StrayedBodies& strayed) const
+{
+    std::vector<RimOnEdge> rims = edges_with_rims(work);
+    std::vector<RimOnEdge*> open(rims.size());
+    for (std::size_t i = 0; i < rims.size(); ++i)
+        open[i] = &rims[i];
+    for (int round = 0; !open.empty(); ++round) {
+        for (RimOnEdge* rim : open)
+            rim->hidden = false;
+        ask_middles(open, work, strayed);
+        for (RimOnEdge* rim : open) {
+            const double at = rim->middle();
+            const bool as_first = rim->hidden == work.is_hidden(lattice_.edges[rim->edge][0]);
+            (as_first ? rim->from : rim->to) = at;
+        }
+        std::erase_if(open, [&](const RimOnEdge* rim) { return round + 1 >= rim->rounds; });
+    }
+    work.crossings.assign(lattice_.edges.size(), none);
+    for (const RimOnEdge& rim : rims)
+        work.crossings[rim.edge] = static_cast<float>(rim.middle());
+}
+
+void NearLook::ask_middles(const std::vector<RimOnEdge*>& rims, const Work& work,
+                           const StrayedBodies& strayed) const
+{
+    std::vector<RayStart> starts;
+    std::vector<RimOnEdge*> who;
+    Hiders any = 0;
+    for (const RimOnEdge* rim : rims)
+        any |= rim->hiders;
+    for (; any != 0; any &= any - 1) {
+        const auto flock = static_cast<std::size_t>(std::countr_zero(any));
+        starts.clear();
+        who.clear();
+        for (RimOnEdge* rim : rims) {
+            if ((rim->hiders >> flock & 1U) == 0 || rim->hidden)
+                continue;
+            const auto [a, b] = lattice_.edges[rim->edge];
+            const double along = rim->middle();
+            who.push_back(rim);
+            starts.push_back(
+                start_at(lattice_.points[a] * (1 - along) + lattice_.points[b] * along, rim->skip));
+        }
+        const auto answers =
+            occluded_by(flocks_[flock].before, strayed.flocks[flock], work.toward, starts);
+        for (std::size_t i = 0; i < who.size(); ++i)
+            who[i]->hidden = answers[i] != 0;
+    }
+}
+
+double NearLook::seen_mm2(const Work& work, const NearLattice::Cell& cell) const
+{
+    const double cosine = work.slants.cosines[cell.facet];
     if (cosine <= 0)
         return 0;
     const double area = cell.area_mm2 * cosine;
-    const std::array kinds = {work.hidden[cell.corners[0]], work.hidden[cell.corners[1]],
-                              work.hidden[cell.corners[2]]};
-    if (kinds[0] == kinds[1] && kinds[1] == kinds[2])
-        return kinds[0] == 0 ? area : 0;
+    const std::array hidden = {work.is_hidden(cell.corners[0]), work.is_hidden(cell.corners[1]),
+                               work.is_hidden(cell.corners[2])};
+    if (hidden[0] == hidden[1] && hidden[1] == hidden[2])
+        return hidden[0] ? 0 : area;
     // The rim is taken as straight between its crossings: it cuts off the odd corner.
-    const std::size_t odd = kinds[1] == kinds[2] ? 0 : kinds[0] == kinds[2] ? 1 : 2;
+    const std::size_t odd = hidden[1] == hidden[2] ? 0 : hidden[0] == hidden[2] ? 1 : 2;
     const auto away_from_odd = [&](Index edge) {
         const double along = work.crossings[edge];
-        return edges_[edge].ends[0] == cell.corners[odd] ? along : 1 - along;
+        return lattice_.edges[edge][0] == cell.corners[odd] ? along : 1 - along;
     };
     const double share = away_from_odd(cell.edges[odd]) * away_from_odd(cell.edges[(odd + 2) % 3]);
-    return area * (kinds[odd] != 0 ? 1 - share : share);
+    return area * (hidden[odd] ? 1 - share : share);
 }
 
 } // namespace glim

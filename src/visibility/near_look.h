@@ -1,16 +1,10 @@
 #pragma once
 
+#include "visibility/flock.h"
 #include "visibility/lamp_view.h"
+#include "visibility/near_lattice.h"
 
 namespace glim {
-
-/// How far bodies may stand from where they were drawn.
-struct Nearby {
-    /// So far at most anything that blocks moves against the lit face, as seen by the eye.
-    Length reach;
-    /// By so much at most the lit face turns.
-    Angle turn;
-};
 
 /// How closely rims are found along the edges of a lattice.
 enum class RimSearch {
@@ -21,67 +15,77 @@ enum class RimSearch {
 /// One lamp toward one direction, prepared to be looked at over and over while the lit face and
 /// what stands before it move a little.
 ///
-/// Only where a shadow's rim, on the lit face or beside it, or something that comes near the lit
-/// face is within reach of the move are corners asked again; the others keep the answer that they
-/// had as drawn. So the area is that of visible_toward() with the same lattice, as long as moves
-/// keep to what they are said to be, up to how rims are found. Things so thin that the fine lattice
-/// misses them as drawn may be missed near them too.
+/// What hides a corner is kept apart by flock: only where a flock's own shadow had a rim, on the
+/// lit face or beside it, or came near the lit face, where it has strayed from, is it asked again
+/// about corners; elsewhere it gives the answer that it gave as drawn. So the area is that of
+/// visible_toward() with the same lattice, as long as moves keep to what they are said to be, up to
+/// how rims are found. Things so thin that the fine lattice misses them as drawn may be missed near
+/// them too.
 class NearLook {
 public:
-    /// Needed while it is made, not afterwards.
+    /// More flocks than that are taken as if the rest were one.
+    static constexpr std::size_t most_flocks = 64;
+
+    /// Needed while it is made, not afterwards. Scene frame, as drawn; of the views the casters are
+    /// not asked.
     struct Prepared {
-        const LampView& fine;    ///< tells where rims run; as drawn
-        const LampView& coarse;  ///< with the lattice that is looked at
-        const Caster& strangers; ///< what of `all` is not the lit face itself
+        const LampView& fine;   ///< tells where rims run
+        const LampView& coarse; ///< with the lattice that is looked at
+        std::span<const Flock> flocks;
+        Angle turn; ///< by so much at most the lit face turns
     };
-    NearLook(const Prepared& lamp, const Direction& toward, const Nearby& nearby);
+    /// Requires: no more than most_flocks.
+    NearLook(const Prepared& lamp, const Direction& toward);
 
-    /// In the frame of the lit face: `toward` and `obstacles` as they stand to it then; `reach` as
-    /// in Nearby, for this move, no longer than that. Pure.
-    Area visible(const Direction& toward, const Caster& obstacles, Length reach,
-                 RimSearch search = RimSearch::quick) const;
+    /// Toward the constructor's direction in the scene frame. `strayed` no farther than the flocks'
+    /// reach. Pure.
+    Area visible(const StrayedBodies& strayed, RimSearch search = RimSearch::quick) const;
 
-    /// How many corners are asked for a move with that reach, not counting those along rims.
-    std::size_t corners(Length reach) const;
+    /// No more than visible() gives, however rims are searched: without asking anybody.
+    Area surely_visible(const StrayedBodies& strayed) const;
+
+    /// How many corners are asked about for such a move, each flock's for itself, not counting
+    /// those along rims.
+    std::size_t corners(const StrayedBodies& strayed) const;
 
 private:
-    using Index = std::uint32_t;
+    using Index = NearLattice::Index;
+    /// One bit a flock: what hides a corner.
+    using Hiders = std::uint64_t;
 
-    struct FacetsAt {
-        Index first, count; ///< in `facets_at_`
+    /// A flock and the corners about which it may have to be asked.
+    struct Watched {
+        FlockBefore before;
+        std::vector<Index> corners;
+        PerSector<std::vector<float>> doubts; ///< one a corner, mm; see corner_doubts()
+
+        /// Whether the corner at that place may be hidden otherwise after such a drift.
+        bool may_change(std::size_t place, const Drift& drift) const;
     };
-    struct Edge {
-        std::array<Index, 2> ends;
-    };
-    struct Cell {
-        std::array<Index, 3> corners, edges;
-        Index facet;
-        double area_mm2;
-    };
+    struct Drawn;
     struct Work;
-    struct Doubts;
+    struct RimOnEdge;
 
-    void keep_cells(const LitLattice& lattice, const Doubts& doubts);
-    void keep_corners(const LitLattice& lattice, const Doubts& doubts);
-    float skip_at(Index corner, const std::vector<double>& cosines) const;
-    void ask_corners(Work& work, const Direction& toward, const Caster& obstacles) const;
-    void find_rims(Work& work, const Direction& toward, const Caster& obstacles) const;
-    double seen_mm2(const Work& work, const Cell& cell) const;
+    NearLook(const Prepared& lamp, const Drawn& drawn);
+    Drift drift(std::size_t flock, const StrayedBodies& strayed) const;
+    Direction toward_as_built(const StrayedBodies& strayed) const;
+    void ask_corners(Work& work, const StrayedBodies& strayed) const;
+    void find_unsure(Work& work, const StrayedBodies& strayed) const;
+    void ask_corners_of(std::size_t flock, bool hid, Work& work, const StrayedFlock& strayed) const;
+    void find_rims(Work& work, const StrayedBodies& strayed) const;
+    std::vector<RimOnEdge> edges_with_rims(const Work& work) const;
+    void ask_middles(const std::vector<RimOnEdge*>& rims, const Work& work,
+                     const StrayedBodies& strayed) const;
+    double seen_mm2(const Work& work, const NearLattice::Cell& cell) const;
 
-    Direction drawn_toward_;
+    ViewPlane plane_;
     Length touch_;
-    int rounds_ = 0;
-    std::vector<Cell> cells_; ///< by doubt, the most doubtful first
-    std::vector<float> cell_doubts_;
-    std::vector<Vector>
-        lit_from_;              ///< area vectors of the cells from there on that are lit as drawn
-    std::vector<Point> points_; ///< of corners, by doubt
-    std::vector<float> corner_doubts_;
-    std::vector<std::uint8_t> hidden_; ///< as drawn, one a corner
-    std::vector<FacetsAt> corner_facets_;
-    std::vector<Index> facets_at_;
-    std::vector<Edge> edges_;
-    std::vector<Vector> normals_; ///< of facets
+    Box lit_;
+    NearLattice lattice_;
+    std::vector<int> rounds_;    ///< of halvings, one an edge, where rims are found quickly
+    Slants slants_;              ///< as drawn
+    std::vector<Hiders> hiders_; ///< as drawn, one a corner
+    std::vector<Watched> flocks_;
 };
 
 } // namespace glim

@@ -80,13 +80,28 @@ void place(RTCGeometry geometry, RTCScene of, const Placement& placement)
     rtcCommitGeometry(geometry);
 }
 
-float length_of_scene(RTCScene scene)
+Eigen::AlignedBox3f box_of(RTCScene scene)
 {
     RTCBounds b{};
     rtcGetSceneBounds(scene, &b);
-    const Eigen::Vector3f size(b.upper_x - b.lower_x, b.upper_y - b.lower_y, b.upper_z - b.lower_z);
-    return size.allFinite() ? size.norm() : 0;
+    return {Eigen::Vector3f(b.lower_x, b.lower_y, b.lower_z),
+            Eigen::Vector3f(b.upper_x, b.upper_y, b.upper_z)};
 }
+
+/// A scene and how far its rays go.
+struct TracedScene {
+    SceneHandle handle = new_scene();
+    float reach = 0; ///< beyond everything
+
+    void commit()
+    {
+        rtcCommitScene(handle.get());
+        throw_if_failed();
+        // Starts lie among the parts or near them; twice the scene is beyond everything.
+        const Eigen::Vector3f size = box_of(handle.get()).sizes();
+        reach = 2 * (size.allFinite() ? size.norm() : 0) + 1e5F;
+    }
+};
 
 constexpr std::size_t packet = 16;
 static_assert(sizeof(RTCRay16) == packet * 12 * sizeof(float));
@@ -124,6 +139,22 @@ void fill(RTCRay16& rays, int* valid, const Bundle& bundle, std::size_t first)
         rays.id[lane] = static_cast<unsigned>(lane);
         rays.flags[lane] = 0;
     }
+}
+
+std::vector<std::uint8_t> occluded_in(RTCScene scene, const Bundle& bundle)
+{
+    std::vector<std::uint8_t> hidden(bundle.starts.size());
+    Packet p;
+    for (std::size_t first = 0; first < hidden.size(); first += packet) {
+        fill(p.rays, p.valid, bundle, first);
+        RTCIntersectContext context;
+        rtcInitIntersectContext(&context);
+        rtcOccluded16(p.valid, scene, &context, &p.rays);
+        const std::size_t live = std::min(packet, hidden.size() - first);
+        for (std::size_t lane = 0; lane < live; ++lane)
+            hidden[first + lane] = p.rays.tfar[lane] < 0 ? 1 : 0;
+    }
+    return hidden;
 }
 
 /// What each ray of a packet meets, in no order.
@@ -183,12 +214,6 @@ bool end_at_the_nearest(Packet& p, const Met& met, std::size_t enough, float tie
     return any;
 }
 
-/// The first of all, out of the first of every part.
-std::span<const FacetHit> only_first(const std::vector<FacetHit>& met, float tie)
-{
-    return met.empty() ? std::span<const FacetHit>() : std::span(&met[first_of(met, tie)], 1);
-}
-
 /// A context that keeps, of facets at one distance, the lowest. The context comes first, as above.
 struct LowestKeeper {
     RTCIntersectContext context;
@@ -223,34 +248,27 @@ void clear(Met& met)
 
 } // namespace
 
-struct PreparedPart::Scene {
-    SceneHandle handle = new_scene();
-};
+struct PreparedPart::Scene : TracedScene {};
 
 PreparedPart::PreparedPart(const TriangleMesh& mesh, const Vector& into_scene)
     : scene_(std::make_unique<Scene>())
 {
     rtcAttachGeometry(scene_->handle.get(), triangles(mesh, into_scene).get());
-    rtcCommitScene(scene_->handle.get());
-    throw_if_failed();
+    scene_->commit();
 }
 
 PreparedPart::~PreparedPart() = default;
 
-struct Caster::Scene {
+std::vector<std::uint8_t> PreparedPart::occluded(const Direction& toward,
+                                                 std::span<const RayStart> starts) const
+{
+    return occluded_in(scene_->handle.get(), {toward, starts, scene_->reach});
+}
+
+struct Caster::Scene : TracedScene {
     std::vector<PlacedPart> parts; ///< kept alive while the tracer points to them
-    SceneHandle handle = new_scene();
     std::size_t part_count = 0;
     bool under_instances = true;
-    float reach = 0;
-
-    void commit()
-    {
-        rtcCommitScene(handle.get());
-        throw_if_failed();
-        // Starts lie among the parts or near them; twice the scene is beyond everything.
-        reach = 2 * length_of_scene(handle.get()) + 1e5F;
-    }
 };
 
 Caster::Caster() : scene_(std::make_unique<Scene>()) {}
@@ -260,18 +278,12 @@ Caster& Caster::operator=(Caster&&) noexcept = default;
 
 Caster::Caster(std::vector<PlacedPart> parts) : Caster()
 {
-    for (; scene_->part_count < parts.size(); ++scene_->part_count)
-        rtcAttachGeometryByID(scene_->handle.get(),
-                              Geometry(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE)).get(),
-                              static_cast<unsigned>(scene_->part_count));
-    place(std::move(parts));
-}
-
-void Caster::place(std::vector<PlacedPart> parts)
-{
-    for (std::size_t i = 0; i < parts.size(); ++i)
-        glim::place(rtcGetGeometry(scene_->handle.get(), static_cast<unsigned>(i)),
-                    parts[i].part->scene_->handle.get(), parts[i].placement);
+    for (const PlacedPart& part : parts) {
+        const Geometry instance(rtcNewGeometry(device(), RTC_GEOMETRY_TYPE_INSTANCE));
+        place(instance.get(), part.part->scene_->handle.get(), part.placement);
+        rtcAttachGeometryByID(scene_->handle.get(), instance.get(),
+                              static_cast<unsigned>(scene_->part_count++));
+    }
     scene_->parts = std::move(parts);
     scene_->commit();
 }
@@ -291,12 +303,9 @@ std::size_t Caster::part_count() const { return scene_->part_count; }
 
 Length Caster::extent() const
 {
-    RTCBounds b{};
-    rtcGetSceneBounds(scene_->handle.get(), &b);
-    const Eigen::Vector3f least(b.lower_x, b.lower_y, b.lower_z);
-    const Eigen::Vector3f most(b.upper_x, b.upper_y, b.upper_z);
-    const bool empty = (least.array() > most.array()).any();
-    return millimetres(empty ? 0 : least.cwiseAbs().cwiseMax(most.cwiseAbs()).norm());
+    const Eigen::AlignedBox3f box = box_of(scene_->handle.get());
+    return millimetres(box.isEmpty() ? 0
+                                     : box.min().cwiseAbs().cwiseMax(box.max().cwiseAbs()).norm());
 }
 
 std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
@@ -308,18 +317,7 @@ std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
 std::vector<std::uint8_t> Caster::occluded(const Direction& toward,
                                            std::span<const RayStart> starts, Length reach) const
 {
-    std::vector<std::uint8_t> hidden(starts.size());
-    Packet p;
-    for (std::size_t first = 0; first < starts.size(); first += packet) {
-        fill(p.rays, p.valid, {toward, starts, static_cast<float>(in_mm(reach))}, first);
-        RTCIntersectContext context;
-        rtcInitIntersectContext(&context);
-        rtcOccluded16(p.valid, scene_->handle.get(), &context, &p.rays);
-        const std::size_t live = std::min(packet, starts.size() - first);
-        for (std::size_t lane = 0; lane < live; ++lane)
-            hidden[first + lane] = p.rays.tfar[lane] < 0 ? 1 : 0;
-    }
-    return hidden;
+    return occluded_in(scene_->handle.get(), {toward, starts, static_cast<float>(in_mm(reach))});
 }
 
 std::vector<NearestHit> Caster::nearest_hit(const Direction& toward,

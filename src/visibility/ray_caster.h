@@ -14,6 +14,12 @@ namespace glim {
 /// double, to one origin near the lamps, before anything becomes a float. Far from the origin a
 /// float's grain would be a hundred times coarser.
 
+/// Where a ray starts, and how much of its first way is skipped.
+struct RayStart {
+    float x, y, z;
+    float skip; ///< mm along the ray within which nothing blocks
+};
+
 /// One mesh, ready for rays. Made once, placed many times, shared by casters.
 class PreparedPart {
 public:
@@ -24,6 +30,11 @@ public:
     PreparedPart(const PreparedPart&) = delete;
     PreparedPart& operator=(const PreparedPart&) = delete;
 
+    /// 1 where a ray meets the mesh beyond its skip, else 0; all in the part's own frame.
+    /// Thread-safe.
+    std::vector<std::uint8_t> occluded(const Direction& toward,
+                                       std::span<const RayStart> starts) const;
+
 private:
     friend class Caster;
     struct Scene;
@@ -33,12 +44,6 @@ private:
 struct PlacedPart {
     std::shared_ptr<const PreparedPart> part;
     Placement placement; ///< scene frame from the part's own
-};
-
-/// Where a ray starts, and how much of its first way is skipped.
-struct RayStart {
-    float x, y, z;
-    float skip; ///< mm along the ray within which nothing blocks
 };
 
 /// What a ray meets first.
@@ -69,9 +74,6 @@ public:
     Caster& operator=(Caster&&) noexcept;
 
     std::size_t part_count() const;
-    /// The same number of parts, others or elsewhere: takes microseconds, since no tree of a part
-    /// is built anew. Requires: made of placed parts; nobody asks meanwhile.
-    void place(std::vector<PlacedPart> parts);
     /// Nothing of the parts lies further than this from the scene frame's zero.
     Length extent() const;
     /// 1 where a ray meets anything beyond its skip, else 0.

@@ -2,7 +2,6 @@
 
 #include "geometry/box_tree.h"
 #include "units/trig.h"
-#include "visibility/lit_look.h"
 
 #include <algorithm>
 #include <cmath>
@@ -44,9 +43,15 @@ struct Beside {
     Length reach;
 };
 
+Patch square_around(const Point2& centre, double half)
+{
+    return {centre + Point2(-half, -half), centre + Point2(half, -half),
+            centre + Point2(half, half), centre + Point2(-half, half)};
+}
+
 /// Where, beside the lit face, it is otherwise than at its outline: from there a rim may come in.
 /// Rings of points are asked around each corner of the outline, a pitch apart.
-void add_points_beside(const LitLook& look, const Beside& beside, std::vector<Point>& points)
+void add_patches_beside(const LitLook& look, const Beside& beside, std::vector<Patch>& patches)
 {
     constexpr int ways = 12;
     const ViewPlane plane(look.toward());
@@ -67,23 +72,11 @@ void add_points_beside(const LitLook& look, const Beside& beside, std::vector<Po
     const Hidden found = beside.obstacles.occluded(look.toward(), starts);
     for (std::size_t i = 0; i < found.size(); ++i)
         if (found[i] != expected[i])
-            points.push_back(asked[i]);
-}
-
-/// Middles of edges across which a rim runs.
-void add_rim_points(const LitLook& look, const Hidden& hidden, std::vector<Point>& points)
-{
-    const LitLattice& lattice = look.lattice();
-    for (const LitLattice::Edge& edge : lattice.edges()) {
-        const auto [a, b] = edge.ends;
-        if (hidden[a] != hidden[b] && look.skip(a) >= 0 && look.skip(b) >= 0)
-            points.push_back((lattice.vertices()[a] + lattice.vertices()[b]) / 2);
-    }
+            patches.push_back(square_around(plane.project(asked[i]), pitch));
 }
 
 /// Corners before or behind which something stands so near that it may change sides.
-void add_touched_points(const LitLook& look, const Caster& strangers, Length reach,
-                        std::vector<Point>& points)
+Hidden touched_corners(const LitLook& look, const Caster& strangers, Length reach)
 {
     LitLook::FrontCorners corners = look.front_corners();
     const Eigen::Vector3f d = look.toward().vector().cast<float>();
@@ -92,70 +85,89 @@ void add_touched_points(const LitLook& look, const Caster& strangers, Length rea
         const float by = start.skip - back;
         start = {start.x + by * d.x(), start.y + by * d.y(), start.z + by * d.z(), 0};
     }
-    const Hidden touched = strangers.occluded(look.toward(), corners.starts, 2 * reach);
-    for (std::size_t i = 0; i < touched.size(); ++i)
-        if (touched[i] != 0)
-            points.push_back(look.lattice().vertices()[corners.vertices[i]]);
+    const Hidden answers = strangers.occluded(look.toward(), corners.starts, 2 * reach);
+    Hidden touched(look.lattice().vertices().size());
+    for (std::size_t i = 0; i < answers.size(); ++i)
+        touched[corners.vertices[i]] = answers[i];
+    return touched;
 }
 
-/// How far, as the eye sees it, the nearest of some points is.
+/// Cells across which a rim runs, or that are touched; rims keep within them.
+void add_cells(const LitLook& look, const Hidden& hidden, const Hidden& touched,
+               std::vector<Patch>& patches)
+{
+    const ViewPlane plane(look.toward());
+    for (const LitLattice::Cell& cell : look.lattice().cells()) {
+        const auto [a, b, c] = cell.corners;
+        const bool alike = hidden[a] == hidden[b] && hidden[b] == hidden[c];
+        if (!look.faces(cell) || (alike && (touched[a] | touched[b] | touched[c]) == 0))
+            continue;
+        const auto at = [&](LitLattice::Index v) {
+            return plane.project(look.lattice().vertices()[v]);
+        };
+        patches.push_back({at(a), at(b), at(c), at(c)});
+    }
+}
+
+/// How far, as the eye sees it, the nearest of some patches is, each way.
 class Neighbourhood {
 public:
-    Neighbourhood(const std::vector<Point>& points, const ViewPlane& plane)
-        : plane_(plane), tree_(boxes(points, plane))
+    explicit Neighbourhood(const std::vector<Patch>& patches)
+        : patches_(patches), tree_(boxes_of(patches))
     {
     }
 
-    /// Infinity where it is farther than `reach`.
-    Length nearest(const Point& p, Length reach) const
+    /// mm; infinity where it is farther than `reach`.
+    PerSector<float> nearest(const Point2& p, Length reach) const
     {
-        const Point2 at = plane_.project(p);
+        PerSector<float> nearest;
+        nearest.fill(std::numeric_limits<float>::infinity());
         double squared = in_mm(reach) * in_mm(reach);
-        bool found = false;
-        tree_.visit(BoxTree<2>::BoxAround(at), squared, [&](std::size_t i) {
-            const double here = (places_[i] - at).squaredNorm();
-            found = found || here <= squared;
-            squared = std::min(squared, here);
+        tree_.visit(BoxTree<2>::BoxAround(p), squared, [&](std::size_t i) {
+            const PatchSeen seen = seen_from(p, patches_[i]);
+            if (seen.distance_mm * seen.distance_mm > squared)
+                return;
+            const auto far = static_cast<float>(seen.distance_mm);
+            for (std::size_t s = 0; s < nearest.size(); ++s)
+                if ((seen.ways >> s & 1U) != 0)
+                    nearest[s] = std::min(nearest[s], far);
+            const double farthest = *std::max_element(nearest.begin(), nearest.end());
+            squared = std::min(squared, farthest * farthest);
         });
-        return millimetres(found ? std::sqrt(squared) : std::numeric_limits<double>::infinity());
+        return nearest;
     }
 
 private:
-    std::vector<BoxTree<2>::BoxAround> boxes(const std::vector<Point>& points,
-                                             const ViewPlane& plane)
+    static std::vector<BoxTree<2>::BoxAround> boxes_of(const std::vector<Patch>& patches)
     {
-        std::vector<BoxTree<2>::BoxAround> all;
-        for (const Point& p : points) {
-            places_.push_back(plane.project(p));
-            all.emplace_back(places_.back());
-        }
-        return all;
+        std::vector<BoxTree<2>::BoxAround> boxes(patches.size());
+        for (std::size_t i = 0; i < patches.size(); ++i)
+            for (const Point2& corner : patches[i])
+                boxes[i].extend(corner);
+        return boxes;
     }
 
-    ViewPlane plane_;
-    std::vector<Point2> places_;
+    const std::vector<Patch>& patches_;
     BoxTree<2> tree_;
 };
 
 } // namespace
 
-std::vector<float> corner_doubts(const RimWitness& witness, const LitLattice& lattice,
-                                 const Direction& toward, Length reach)
+std::vector<PerSector<float>> corner_doubts(const LitLook& fine, const Flock& flock,
+                                            const LitLattice& lattice)
 {
-    const LitLook fine(witness.fine, toward);
-    const Hidden hidden = fine.hidden_by(witness.fine.all);
-    std::vector<Point> doubtful;
-    add_rim_points(fine, hidden, doubtful);
-    add_points_beside(fine, {hidden, witness.fine.all, reach}, doubtful);
-    add_touched_points(fine, witness.strangers, reach, doubtful);
-    const Neighbourhood near(doubtful, ViewPlane(toward));
-    // Rims lie within an edge or a ring of the points that stand for them.
-    const Length pad = witness.fine.lattice.pitch();
-    std::vector<float> doubts;
+    const Hidden hidden = fine.hidden_by(flock.caster);
+    const Hidden touched = flock.with_lit_face ? Hidden(hidden.size())
+                                               : touched_corners(fine, flock.caster, flock.reach);
+    std::vector<Patch> doubtful;
+    add_cells(fine, hidden, touched, doubtful);
+    add_patches_beside(fine, {hidden, flock.caster, flock.reach}, doubtful);
+    const Neighbourhood near(doubtful);
+    const ViewPlane plane(fine.toward());
+    std::vector<PerSector<float>> doubts;
     doubts.reserve(lattice.vertices().size());
     for (const Point& p : lattice.vertices())
-        doubts.push_back(
-            static_cast<float>(std::max(0.0, in_mm(near.nearest(p, reach + pad) - pad))));
+        doubts.push_back(near.nearest(plane.project(p), flock.reach));
     return doubts;
 }
 
