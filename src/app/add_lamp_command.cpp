@@ -1,5 +1,6 @@
 #include "app/study_run.h"
 #include "input/read_study.h"
+#include "model/asked_checks.h"
 #include "report/added_lamp_json.h"
 #include "report/write_added_lamp.h"
 #include "words/added_lamp_words.h"
@@ -51,7 +52,7 @@ Answer answer(const AddLampRequest& request, const Surroundings& here)
     const Study& study = session.study();
     const AddLampTask& task = *study.add_lamp;
     StudyRun run(request, here);
-    const Findings findings = session.check(checks_of(study, task), study.sampling.step,
+    const Findings findings = session.check(asked_checks(study, task.checks), study.sampling.step,
                                             run.telling("looking", "directions"));
     const AddedLampAnswer found =
         find_added_lamp(session, task, findings, run.telling("trying places", "directions"));

@@ -2,13 +2,13 @@
 #include "app/study_run.h"
 #include "input/read_study.h"
 #include "judgement/surface_margins.h"
+#include "model/asked_checks.h"
 #include "report/margins_json.h"
 #include "report/run_facts.h"
 #include "report/write_margins.h"
 #include "words/margin_words.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace glim {
 
@@ -17,8 +17,7 @@ namespace {
 MarginsWanted wanted_of(const MarginsRequest& request, const Study& study)
 {
     MarginsWanted wanted;
-    wanted.checks.resize(study.checks.size());
-    std::iota(wanted.checks.begin(), wanted.checks.end(), std::size_t{0});
+    wanted.checks = asked_checks(study);
     if (request.step)
         wanted.step = *request.step;
     if (request.reach)

@@ -11,9 +11,9 @@
 #include "judgement/rule_tree.h"
 #include "judgement/see.h"
 #include "judgement/verdict.h"
+#include "model/asked_checks.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace glim {
 
@@ -138,12 +138,7 @@ Session::Session(Study study) : study_(std::move(study)), drawn_lamps_(study_.la
 {
 }
 
-std::vector<std::size_t> Session::all_checks() const
-{
-    std::vector<std::size_t> all(study_.checks.size());
-    std::iota(all.begin(), all.end(), std::size_t{0});
-    return all;
-}
+std::vector<std::size_t> Session::all_checks() const { return asked_checks(study_); }
 
 void Session::replace(SurfaceId surface, TriangleMesh mesh)
 {

@@ -9,6 +9,7 @@
 #include "judgement/tolerance_tally.h"
 #include "judgement/worst_stack.h"
 #include "machine/stop.h"
+#include "model/asked_checks.h"
 
 #include <algorithm>
 
@@ -21,8 +22,7 @@ constexpr std::size_t proof_builds = 128;
 
 Plan plan_as_drawn(const Session& session, const ToleranceTask& task, const Workers& workers)
 {
-    const std::vector<std::size_t> checks =
-        task.checks.empty() ? session.all_checks() : task.checks;
+    const std::vector<std::size_t> checks = asked_checks(session.study(), task.checks);
     Plan plan = plan_of(session.study(), session.scene(), checks, task.step);
     for (std::vector<bool>& certify : plan.certify)
         certify.assign(certify.size(), false);

@@ -1,10 +1,10 @@
 #include "remedy/added_lamp.h"
 
+#include "model/asked_checks.h"
 #include "remedy/lamp_cover.h"
 #include "remedy/place_search.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace glim {
 
@@ -140,15 +140,6 @@ std::vector<Outcome> outcomes_with(const Study& study, const AddedLampAnswer& an
 
 } // namespace
 
-std::vector<std::size_t> checks_of(const Study& study, const AddLampTask& task)
-{
-    if (!task.checks.empty())
-        return task.checks;
-    std::vector<std::size_t> all(study.checks.size());
-    std::iota(all.begin(), all.end(), std::size_t{0});
-    return all;
-}
-
 AddedLampAnswer find_added_lamp(const Session& session, const AddLampTask& task,
                                 const Findings& findings, const Workers& workers)
 {
@@ -156,7 +147,7 @@ AddedLampAnswer find_added_lamp(const Session& session, const AddLampTask& task,
     AddedLampAnswer answer;
     Findings unmet;
     unmet.looks = findings.looks;
-    const std::vector<std::size_t> asked = checks_of(study, task);
+    const std::vector<std::size_t> asked = asked_checks(study, task.checks);
     for (std::size_t i = 0; i < asked.size(); ++i)
         if (findings.checks[i].outcome != Outcome::met) {
             answer.checks.push_back(asked[i]);

@@ -68,7 +68,4 @@ struct AddedLampAnswer {
 AddedLampAnswer find_added_lamp(const Session& session, const AddLampTask& task,
                                 const Findings& findings, const Workers& workers);
 
-/// The checks that a task names: all, where it names none.
-std::vector<std::size_t> checks_of(const Study& study, const AddLampTask& task);
-
 } // namespace glim

@@ -4,12 +4,12 @@
 #include "judgement/plan.h"
 #include "judgement/see.h"
 #include "machine/stop.h"
+#include "model/asked_checks.h"
 #include "remedy/part_choice.h"
 #include "visibility/touch.h"
 
 #include <algorithm>
 #include <limits>
-#include <numeric>
 
 namespace glim {
 
@@ -22,16 +22,6 @@ constexpr double widest_mm = 5000;
 /// Shares of the field are looked at this coarsely at the finest.
 constexpr Angle finest_share_step = degrees(5);
 constexpr double whole_grain = 1e-9;
-
-std::vector<std::size_t> asked_checks(const Study& study)
-{
-    std::vector<std::size_t> checks = study.keep_clear.checks;
-    if (checks.empty()) {
-        checks.resize(study.checks.size());
-        std::iota(checks.begin(), checks.end(), std::size_t{0});
-    }
-    return checks;
-}
 
 /// Around all that could stand in the way, mirror images and lamps included.
 Box box_around(const Study& study)
@@ -94,7 +84,7 @@ class SpaceFinder {
 public:
     SpaceFinder(const Session& session, const Workers& workers)
         : session_(session), study_(session.study()), wish_(study_.keep_clear), workers_(workers),
-          checks_(asked_checks(study_)),
+          checks_(asked_checks(study_, study_.keep_clear.checks)),
           plan_(plan_of(study_, session.scene(), checks_,
                         std::max(study_.sampling.step, finest_share_step)))
     {

@@ -1,5 +1,7 @@
 #include "remedy/move_trials.h"
 
+#include "model/asked_checks.h"
+
 #include <algorithm>
 
 namespace glim {
@@ -35,7 +37,7 @@ Study scanned(Study study, LampId lamp)
 } // namespace
 
 MoveTrials::MoveTrials(const Study& study, const MoveLampTask& task, const Workers& workers)
-    : study_(study), workers_(workers), checks_(checks_of(study, task)),
+    : study_(study), workers_(workers), checks_(asked_checks(study, task.checks)),
       lamp_(study, lamp_of(study, task)), scan_(scanned(study, lamp_.lamp()))
 {
     workers_.progress = {};

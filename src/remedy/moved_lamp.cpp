@@ -1,12 +1,12 @@
 #include "remedy/moved_lamp.h"
 
 #include "machine/stop.h"
+#include "model/asked_checks.h"
 #include "remedy/move_trials.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numeric>
 
 namespace glim {
 
@@ -236,18 +236,9 @@ std::vector<double> map_places(const MoveLimits& limits)
 
 } // namespace
 
-std::vector<std::size_t> checks_of(const Study& study, const MoveLampTask& task)
-{
-    if (!task.checks.empty())
-        return task.checks;
-    std::vector<std::size_t> all(study.checks.size());
-    std::iota(all.begin(), all.end(), std::size_t{0});
-    return all;
-}
-
 LampId lamp_of(const Study& study, const MoveLampTask& task)
 {
-    return task.lamp.value_or(study.checks[checks_of(study, task).front()].lamps.front());
+    return task.lamp.value_or(study.checks[asked_checks(study, task.checks).front()].lamps.front());
 }
 
 MovedLampAnswer find_moved_lamp(const Study& study, const MoveLampTask& task,

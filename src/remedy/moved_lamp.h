@@ -51,7 +51,6 @@ MoveMap move_map(const Study& study, const MoveLampTask& task, const Workers& wo
 /// The study with the lamp moved; of trims by a curve or a box those go with it.
 Study with_moved_lamp(const Study& study, const MovableLamp& lamp, const LampMove& move);
 
-std::vector<std::size_t> checks_of(const Study& study, const MoveLampTask& task);
 LampId lamp_of(const Study& study, const MoveLampTask& task);
 
 } // namespace glim

@@ -1,13 +1,13 @@
 #include "remedy/relief.h"
 
 #include "judgement/session.h"
+#include "model/asked_checks.h"
 #include "remedy/deciding_place.h"
 #include "remedy/relief_probe.h"
 #include "remedy/relief_shape.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace glim {
 
@@ -29,20 +29,11 @@ constexpr double least_raise_mm2 = 0.02;
 /// Twins that need the same but for rounding: the first, as drawn, is told of; mm.
 constexpr double depth_grain_mm = 1e-3;
 
-std::vector<std::size_t> asked_checks(const Study& study)
-{
-    std::vector<std::size_t> checks = study.relief.checks;
-    if (checks.empty()) {
-        checks.resize(study.checks.size());
-        std::iota(checks.begin(), checks.end(), std::size_t{0});
-    }
-    return checks;
-}
-
 class ReliefFinder {
 public:
     ReliefFinder(const Study& study, Angle step, const Workers& workers)
-        : session_(study), step_(step), workers_(workers), checks_(asked_checks(study)),
+        : session_(study), step_(step), workers_(workers),
+          checks_(asked_checks(study, study.relief.checks)),
           ground_(session_.study(), session_.scene())
     {
     }

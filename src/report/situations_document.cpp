@@ -1,5 +1,6 @@
 #include "report/situations_document.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "report/answer_words.h"
 #include "report/rule_sources.h"
@@ -9,7 +10,6 @@
 #include "words/situation_words.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace glim {
 
@@ -72,9 +72,7 @@ Table moved_table(const SituationFindings& found, const Study& study)
 /// The rows of all checks, and those that were asked of moved parts.
 std::vector<const RuleRow*> rows_of(const SituationFindings& found, const Study& study)
 {
-    std::vector<std::size_t> all(study.checks.size());
-    std::iota(all.begin(), all.end(), std::size_t{0});
-    std::vector<const RuleRow*> rows = rows_asked(study, all);
+    std::vector<const RuleRow*> rows = rows_asked(study, asked_checks(study));
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
         if (!is_of_moved_parts(found.situations[i]))
             continue;

@@ -18,8 +18,6 @@ constexpr int indent = 2;
 
 std::string mm(Length length) { return rounded(in_mm(length), 1) + " mm"; }
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 std::vector<std::string> check_names(const AddedLampAnswer& answer, const Study& study)
 {
     std::vector<std::string> names;

@@ -35,8 +35,6 @@ std::string signed_mm(Length length)
     return length < Length() && figure != "0" ? "-" + figure : figure;
 }
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 std::string at(const Point& p)
 {
     return "(" + rounded(p.x(), 1) + ", " + rounded(p.y(), 1) + ", " + rounded(p.z(), 1) + ")";

@@ -25,8 +25,6 @@ std::string at(const Point& p)
     return "(" + rounded(p.x(), 1) + ", " + rounded(p.y(), 1) + ", " + rounded(p.z(), 1) + ")";
 }
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 std::string_view words_of(FavouredEdge edge)
 {
     return std::find_if(favoured_edge_words.begin(), favoured_edge_words.end(),

@@ -29,8 +29,6 @@ constexpr std::array senses = {
 
 std::string mm(Length length) { return rounded(in_mm(length), 2) + " mm"; }
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 std::string check_table(const CheckMargins& check, const MarginFindings& found, const Study& study)
 {
     std::vector<std::vector<std::string>> rows = {

@@ -30,8 +30,6 @@ std::string_view sense_of(MoveWay way, bool positive)
     return positive ? both.positive : both.negative;
 }
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 std::vector<std::string> check_names(const MovedLampAnswer& answer, const Study& study)
 {
     std::vector<std::string> names;

@@ -27,8 +27,6 @@ std::string at(const Point& p)
     return "(" + rounded(p.x(), 1) + ", " + rounded(p.y(), 1) + ", " + rounded(p.z(), 1) + ")";
 }
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 std::string seen_from(const Relief& relief, const ReliefSight& sight)
 {
     const LampLook& look = relief.before.looks[sight.look];

@@ -16,8 +16,6 @@ namespace {
 
 constexpr int indent = 2;
 
-std::string quoted(const std::string& name) { return "`" + name + "`"; }
-
 /// "in `boot full`", "with `bonnet: open`", "as the rule has it"
 std::string in_words(const Situation& situation, const Study& study)
 {

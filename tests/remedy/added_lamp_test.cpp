@@ -2,6 +2,7 @@
 
 #include "judgement/check_study.h"
 #include "judgement/made_rules.h"
+#include "model/asked_checks.h"
 #include "shapes/simple_shapes.h"
 #include "shapes/small_study.h"
 #include "units/trig.h"
@@ -43,7 +44,7 @@ AddedLampAnswer answer_of(const Study& study)
     const Session session(study);
     const AddLampTask& task = *session.study().add_lamp;
     const Findings findings =
-        session.check(checks_of(session.study(), task), study.sampling.step, {});
+        session.check(asked_checks(session.study(), task.checks), study.sampling.step, {});
     return find_added_lamp(session, task, findings, {});
 }
 
