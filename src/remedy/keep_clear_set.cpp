@@ -4,6 +4,32 @@
 
 namespace glim {
 
+namespace {
+
+using Outlines = std::vector<std::vector<Point2>>;
+
+/// What pieces that lie in order cover together: united lot by lot, since joining common edges
+/// costs the square of their number.
+Outlines united_by_lots(Outlines pieces)
+{
+    constexpr std::size_t lot = 64;
+    while (pieces.size() > lot) {
+        Outlines united;
+        for (std::size_t first = 0; first < pieces.size(); first += lot) {
+            const std::size_t count = std::min(lot, pieces.size() - first);
+            for (std::vector<Point2>& outline :
+                 united_outlines(std::span(pieces).subspan(first, count), Length()))
+                united.push_back(std::move(outline));
+        }
+        if (united.size() >= pieces.size())
+            break; // they lie apart
+        pieces = std::move(united);
+    }
+    return united_outlines(pieces, Length());
+}
+
+} // namespace
+
 KeepClearSet::KeepClearSet(std::vector<SightSheaf> sheaves, const HeightSpan& levels)
     : sheaves_(std::move(sheaves)), lowest_(in_mm(levels.bottom)), highest_(in_mm(levels.top))
 {
@@ -100,12 +126,10 @@ Length KeepClearSet::widest_gap(const Point2& place) const
 
 std::vector<std::vector<Point2>> KeepClearSet::plan(const ConvexPolygon& within, Length grown) const
 {
-    std::vector<std::vector<Point2>> outlines;
-    for (const SightSheaf& sheaf : sheaves_) {
-        const std::vector<ConvexPolygon> pieces = sheaf.plan(within);
-        for (std::vector<Point2>& outline : united_outlines(pieces, Length()))
+    Outlines outlines;
+    for (const SightSheaf& sheaf : sheaves_)
+        for (std::vector<Point2>& outline : united_by_lots(sheaf.plan(within)))
             outlines.push_back(std::move(outline));
-    }
     return united_outlines(outlines, grown);
 }
 
