@@ -7,6 +7,7 @@
 #include "remedy/way_to_space.h"
 
 #include <algorithm>
+#include <array>
 
 namespace glim {
 
@@ -14,21 +15,6 @@ namespace {
 
 /// 12 halvings make 2 m facets 0.5 mm small.
 constexpr int most_rounds = 24;
-
-/// Whether the facet cannot reach into the set: over it, it lies above or below all of it.
-bool misses(const TriangleMesh& level, std::size_t f, const KeepClearSet& set)
-{
-    PlaneTriangle cell;
-    for (int i = 0; i < 3; ++i)
-        cell[i] = level.corner(f, i).head<2>();
-    const CellSpan span = set.over(cell);
-    bool above = true, below = true;
-    for (int i = 0; i < 3; ++i) {
-        above = above && level.corner(f, i).z() > span.top[i];
-        below = below && level.corner(f, i).z() < span.bottom[i];
-    }
-    return !span.any || above || below;
-}
 
 /// Divided until facets that may reach into the set are small.
 TriangleMesh divided(const TriangleMesh& level, const KeepClearSet& set)
@@ -45,7 +31,8 @@ TriangleMesh divided(const TriangleMesh& level, const KeepClearSet& set)
             double size = 0;
             for (int i = 0; i < 3; ++i)
                 size = std::max(size, (mesh.corner(f, i) - mesh.corner(f, (i + 1) % 3)).norm());
-            numbered.of[f] = misses(mesh, f, set) ? 1 : 0;
+            const std::array corners = {mesh.corner(f, 0), mesh.corner(f, 1), mesh.corner(f, 2)};
+            numbered.of[f] = set.may_meet(corners) ? 0 : 1;
             marked[f] = numbered.of[f] == 0 && size > in_mm(intrusion_grain) ? 1 : 0;
             any = any || marked[f] == 1;
         }
