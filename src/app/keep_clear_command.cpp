@@ -17,6 +17,8 @@ std::string quiet_words(const KeepClear& found, const std::vector<Headroom>& hea
                         const Study& study, const TextStyle& style)
 {
     std::string words = wrapped(keep_clear_sentence(found, study), style.columns) + "\n";
+    for (const std::string& note : keep_clear_notes(found))
+        words += wrapped(note, style.columns) + "\n";
     if (!headroom.empty())
         words += wrapped(headroom_sentence(headroom, study), style.columns) + "\n";
     return words;
@@ -58,7 +60,7 @@ Answer answer(const KeepClearRequest& request, const Surroundings& here)
     std::string notes = warnings_words(study.warnings, here.style);
     if (folder && !request.quiet)
         notes += "Written: " + harmless(request.out->string()) + "\n";
-    return {found.intruded() ? ExitCode::not_met : ExitCode::met,
+    return {found.is_kept() ? ExitCode::met : ExitCode::not_met,
             output_of(found, headroom.surfaces, study, request, here.style), notes};
 }
 

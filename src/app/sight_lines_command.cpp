@@ -5,8 +5,6 @@
 #include "report/write_sight_lines.h"
 #include "words/sight_lines_words.h"
 
-#include <algorithm>
-
 namespace glim {
 
 Answer answer(const SightLinesRequest& request, const Surroundings& here)
@@ -19,9 +17,7 @@ Answer answer(const SightLinesRequest& request, const Surroundings& here)
         find_sight_lines(sketch, {.threads = request.threads, .stop = here.stop, .progress = {}});
     if (folder)
         write_sight_lines(lines, sketch, *folder);
-    const bool keeps = std::all_of(lines.places.begin(), lines.places.end(),
-                                   [](const PlaceRoom& room) { return room.keeps(); });
-    return {keeps ? ExitCode::met : ExitCode::not_met,
+    return {lines.kept() ? ExitCode::met : ExitCode::not_met,
             request.json ? text_of(sight_lines_json(lines, sketch))
                          : sight_lines_words(lines, sketch, here.style),
             folder ? "Written: " + harmless(request.out->string()) + "\n" : ""};

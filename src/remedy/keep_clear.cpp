@@ -38,6 +38,21 @@ Box box_around(const Study& study)
     return box;
 }
 
+/// A box around lenses alone would end the spaces where they begin.
+void refuse_without_reach(const Study& study)
+{
+    const bool has_body =
+        std::any_of(study.surfaces.begin(), study.surfaces.end(), [](const Surface& surface) {
+            return surface.role != Role::emitting && surface.role != Role::ignored;
+        });
+    if (!study.keep_clear.box && !study.keep_clear.plane && !has_body)
+        refuse({study.file, 0, 0, {}},
+               "nothing but lamps is drawn in this study, so nothing says how far the space to be "
+               "kept clear reaches",
+               "write box = { least = [...], most = [...] } or plane = { point = [...], normal = "
+               "[...] } in [keep_clear], such as a plane 5 m ahead of the lamp");
+}
+
 /// Upright sides around the box, as the lamp's ground has it.
 SpaceReach reach_of_box(const Box& box, const LevelFrame& frame)
 {
@@ -80,6 +95,15 @@ void refuse_steep(const KeepClearSpace& space, const Study& study)
                    "leave the check out of `checks` of [keep_clear]");
 }
 
+/// Whether the row adds up this lamp and another of its side.
+bool answers_with_others(const AskedRow& row, const LampLook& look, const Plan& plan)
+{
+    return std::any_of(row.together.begin(), row.together.end(), [&](const Asked& together) {
+        return plan.standings[together.look].size() > 1 &&
+               plan.looks[together.look].side == look.side;
+    });
+}
+
 class SpaceFinder {
 public:
     SpaceFinder(const Session& session, const Workers& workers)
@@ -97,6 +121,7 @@ private:
     std::vector<Standing> counted(const Asked& asked, const Criterion& criterion) const;
     void add_intrusions(const ClearSpace& clear, KeepClearSpace& space);
     void add_shares(const Asked& asked, KeepClearSpace& space);
+    void spare_other_ways(const AskedCheck& check);
 
     const Session& session_;
     const Study& study_;
@@ -194,6 +219,9 @@ void SpaceFinder::add(const AskedCheck& check, const AskedRow& row, const Asked&
     const TriangleMesh lit = frame.into(session_.scene().lit_surface_of(asked.lamp));
     const PartChoice choice = chosen_part(lit, {space.field, *needed}, wish_, reach);
     const KeptParts& kept = choice.kept;
+    space.least = least_sight(lit, space.field);
+    space.shows_too_little =
+        is_too_small(space.least.shown, space.needed) && !answers_with_others(row, look, plan_);
     if (!choice.whole) {
         space.kept = kept.edge;
         space.too_small = kept.too_small;
@@ -215,8 +243,34 @@ void SpaceFinder::add(const AskedCheck& check, const AskedRow& row, const Asked&
     found_.asked.push_back(std::move(clear));
 }
 
+/// Lamp by lamp: where one way of a rule is kept, the others need not be.
+void SpaceFinder::spare_other_ways(const AskedCheck& check)
+{
+    for (KeepClearSpace& space : found_.spaces) {
+        if (space.check != check.check->name)
+            continue;
+        const RowKept kept = [&](const std::string& row) -> std::optional<bool> {
+            for (const KeepClearSpace& other : found_.spaces)
+                if (other.check == space.check && other.lamp == space.lamp &&
+                    other.twin == space.twin && other.row.id == row)
+                    return other.is_kept();
+            return std::nullopt;
+        };
+        space.spared =
+            !space.is_kept() &&
+            rows_that_count(*check.table, check.check->rule, kept).count(space.row.id) == 0;
+        for (const WaysOfRule& ways : ways_of_rule(*check.table, check.check->rule, kept))
+            if (std::none_of(found_.choices.begin(), found_.choices.end(),
+                             [&](const ChoiceOfSpaces& choice) {
+                                 return choice.check == space.check && choice.ways == ways;
+                             }))
+                found_.choices.push_back({space.check, ways});
+    }
+}
+
 KeepClear SpaceFinder::find()
 {
+    refuse_without_reach(study_);
     found_.chord_error = wish_.chord_error;
     if (!wish_.plane)
         found_.reach = wish_.box.value_or(box_around(study_));
@@ -241,15 +295,17 @@ KeepClear SpaceFinder::find()
                        "` lies within the reach of "
                        "[keep_clear]",
                    "put the box or the plane where the lamp looks to");
+    for (const AskedCheck& check : plan_.checks)
+        spare_other_ways(check);
     return std::move(found_);
 }
 
 } // namespace
 
-bool KeepClear::intruded() const
+bool KeepClear::is_kept() const
 {
-    return std::any_of(spaces.begin(), spaces.end(),
-                       [](const KeepClearSpace& space) { return !space.intrusions.empty(); });
+    return std::all_of(spaces.begin(), spaces.end(),
+                       [](const KeepClearSpace& space) { return space.is_kept() || space.spared; });
 }
 
 KeepClear find_keep_clear(const Session& session, const Workers& workers)

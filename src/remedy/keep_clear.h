@@ -3,6 +3,8 @@
 #include "remedy/clear_space.h"
 #include "remedy/intrusion.h"
 #include "remedy/kept_part.h"
+#include "remedy/least_sight.h"
+#include "remedy/ways_of_rule.h"
 
 namespace glim {
 
@@ -20,6 +22,11 @@ struct KeepClearSpace {
     Area needed;
     /// In so many pieces of the field, of so many, the whole lamp shows less than is needed.
     std::size_t too_small = 0, pieces = 0;
+    LeastSight least; ///< what the whole lamp shows where it shows least
+    /// That is less than is needed, and no other lamp answers the row together with this one.
+    bool shows_too_little = false;
+    /// The rule may be met in another way, whose spaces are kept: this one need not be.
+    bool spared = false;
     /// Where the tool chose the part: estimates of the space for each edge, in the order of
     /// FavouredEdge.
     std::vector<Volume> by_edge;
@@ -30,6 +37,15 @@ struct KeepClearSpace {
     Volume volume;                     ///< of the bodies together, as drawn
     std::optional<Length> within;      ///< see KeepClearBody
     std::vector<Intrusion> intrusions; ///< the deepest first
+
+    /// The lamp is large enough for the row, and nothing reaches in.
+    bool is_kept() const { return !shows_too_little && intrusions.empty(); }
+};
+
+/// Of a check whose rule may be met in one of several ways.
+struct ChoiceOfSpaces {
+    std::string check;
+    WaysOfRule ways;
 };
 
 struct KeepClear {
@@ -39,8 +55,10 @@ struct KeepClear {
     std::vector<ClearSpace> asked; ///< the same spaces in the same order, for further questions
     /// Rows that ask for no space: of place, of light, or not applicable; "check: row".
     std::vector<std::string> without_space;
+    std::vector<ChoiceOfSpaces> choices; ///< each once
 
-    bool intruded() const;
+    /// Every space is, but those that are spared.
+    bool is_kept() const;
 };
 
 /// The spaces of the study's wish, and what of its surfaces reaches into them. Throws InputError

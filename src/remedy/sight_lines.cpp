@@ -6,8 +6,6 @@
 #include "remedy/sight_curves.h"
 
 #include <algorithm>
-#include <limits>
-#include <numeric>
 
 namespace glim {
 
@@ -29,22 +27,28 @@ ConvexPolygon plan_of_drawing(const LampSketch& sketch)
 /// Where the lens shows least, and how large its face would have to be for the rule.
 void measure_lens(const TriangleMesh& lit, SightRow& row)
 {
-    double least = std::numeric_limits<double>::infinity();
-    for (const Bearing& b : grid_of(row.field, coarse_step).nodes) {
-        const Vector toward = direction_of(b, LampFrame{}).vector();
-        double shown = 0;
-        for (std::size_t f = 0; f < lit.facets.size(); ++f)
-            shown += std::max(0.0, area_vector(lit, f).dot(toward));
-        if (shown < least) {
-            least = shown;
-            row.worst = b;
-        }
-    }
-    row.least_shown = square_millimetres(least);
+    const LeastSight least = least_sight(lit, row.field);
+    row.worst = least.from;
+    row.least_shown = least.shown;
     // Less than this is the rounding of a face seen edge-on.
     constexpr double least_share = 1e-9;
-    if (row.needed > Area() && least > least_share * in_mm2(area_of(lit)))
-        row.least_face = area_of(lit) * (in_mm2(row.needed) / least);
+    if (row.needed > Area() && in_mm2(least.shown) > least_share * in_mm2(area_of(lit)))
+        row.least_face = area_of(lit) * (row.needed / least.shown);
+}
+
+/// Where the lens is large enough for one way of a rule, the others need not be kept.
+void spare_other_ways(SightLines& lines, const AskedCheck& check)
+{
+    const RowKept kept = [&](const std::string& id) -> std::optional<bool> {
+        for (const SightRow& row : lines.rows)
+            if (row.row.id == id)
+                return !row.lens_too_small();
+        return std::nullopt;
+    };
+    const std::set<std::string> count = rows_that_count(*check.table, check.check->rule, kept);
+    for (SightRow& row : lines.rows)
+        row.spared = row.lens_too_small() && count.count(row.row.id) == 0;
+    lines.choices = ways_of_rule(*check.table, check.check->rule, kept);
 }
 
 bool is_flat(const Field& field)
@@ -117,8 +121,17 @@ SightLines find_sight_lines(const LampSketch& sketch, const Workers& workers)
         lines.rows.push_back(std::move(found));
     }
     refuse_without_curves(lines, sketch);
+    spare_other_ways(lines, plan.checks.front());
     lines.places = place_rooms(sketch, lines.lens);
     return lines;
+}
+
+bool SightLines::kept() const
+{
+    return std::all_of(rows.begin(), rows.end(),
+                       [](const SightRow& row) { return !row.lens_too_small() || row.spared; }) &&
+           std::all_of(places.begin(), places.end(),
+                       [](const PlaceRoom& room) { return room.keeps(); });
 }
 
 } // namespace glim

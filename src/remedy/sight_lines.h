@@ -50,6 +50,10 @@ struct SightRow {
     /// turns away from a corner of the field.
     std::optional<Area> least_face;
     std::vector<NoseReach> nose; ///< none of rows in single directions
+    bool spared = false; ///< the rule may be met in another way, for which the lens is large enough
+
+    /// With nothing in the way the lens shows less than is needed.
+    bool lens_too_small() const { return is_too_small(least_shown, needed); }
 };
 
 struct SightLines {
@@ -60,6 +64,10 @@ struct SightLines {
     Box lens;           ///< in the sketch's frame
     Length chord_error; ///< of curves through round parts
     std::vector<std::string> without_space;
+    std::vector<WaysOfRule> choices; ///< where one way of several is enough
+
+    /// The lens is large enough for every row that is not spared, and stands where it may.
+    bool kept() const;
 };
 
 /// The limits that a rule sets to a body that is still to be drawn. Throws InputError where no row

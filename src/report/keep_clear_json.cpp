@@ -1,5 +1,6 @@
 #include "report/keep_clear_json.h"
 
+#include "remedy/way_to_space.h"
 #include "report/csv.h"
 #include "report/file_names.h"
 #include "report/headroom_json.h"
@@ -39,11 +40,25 @@ Json field_json(const Field& field)
     return rectangles;
 }
 
+/// By choice: its check, and each way as a list of rows.
+Json choices_json(const KeepClear& found)
+{
+    Json::Array choices;
+    for (const ChoiceOfSpaces& choice : found.choices) {
+        Json::Array ways;
+        for (const std::vector<std::string>& rows : choice.ways)
+            ways.push_back(Json::Array(rows.begin(), rows.end()));
+        choices.push_back(Json::Object{{"check", choice.check}, {"ways", std::move(ways)}});
+    }
+    return choices;
+}
+
 Json json_of(const Intrusion& intrusion, const Study& study)
 {
     return Json::Object{{"surface", study.surfaces[intrusion.surface.surface].name},
                         {"mirrored", intrusion.surface.twin},
                         {"depth_mm", in_mm(intrusion.depth)},
+                        {"or_more", intrusion.depth >= deepest_intrusion},
                         {"deepest_mm", json_of(intrusion.deepest)},
                         {"box", json_of(intrusion.box)},
                         {"share_of_field", intrusion.share_of_field}};
@@ -74,6 +89,11 @@ Json json_of(const KeepClearSpace& space, const Study& study, const std::string&
                         {"needed_mm2", space.needed > Area() ? Json(in_mm2(space.needed)) : Json()},
                         {"pieces_of_field", space.pieces},
                         {"pieces_lamp_too_small", space.too_small},
+                        {"least_shown_mm2", in_mm2(space.least.shown)},
+                        {"least_h_deg", in_degrees(space.least.from.h)},
+                        {"least_v_deg", in_degrees(space.least.from.v)},
+                        {"lamp_too_small", space.shows_too_little},
+                        {"not_needed", space.spared},
                         {"about_by_edge", std::move(by_edge)},
                         {"mesh", file + ".stl"},
                         {"facets", space.mesh.facets.size()},
@@ -101,7 +121,9 @@ Json keep_clear_json(const KeepClear& found, const std::vector<Headroom>& headro
         spaces.push_back(json_of(found.spaces[i], study, files[i]));
     Json::Array without(found.without_space.begin(), found.without_space.end());
     return Json::Object{{"caution", caution},
-                        {"clear", !found.intruded()},
+                        {"clear", found.is_kept()},
+                        {"sentence", keep_clear_sentence(found, study)},
+                        {"one_is_enough", choices_json(found)},
                         {"chord_error_mm", in_mm(found.chord_error)},
                         {"reach", found.reach.empty() ? Json() : json_of(found.reach)},
                         {"spaces", std::move(spaces)},

@@ -4,6 +4,7 @@
 #include "report/dxf.h"
 #include "words/keys.h"
 #include "words/numbers.h"
+#include "words/sight_lines_words.h"
 
 #include <algorithm>
 
@@ -40,6 +41,8 @@ Json json_of(const SightRow& row)
                         {"worst_h_deg", in_degrees(row.worst.h)},
                         {"worst_v_deg", in_degrees(row.worst.v)},
                         {"least_shown_mm2", in_mm2(row.least_shown)},
+                        {"lens_too_small", row.lens_too_small()},
+                        {"not_needed", row.spared},
                         {"least_face_mm2", row.least_face ? Json(in_mm2(*row.least_face)) : Json()},
                         {"nose", std::move(nose)}};
 }
@@ -78,7 +81,17 @@ Json sight_lines_json(const SightLines& lines, const LampSketch& sketch)
         places.push_back(json_of(room));
     for (const LimitCurve& curve : lines.curves)
         curves.push_back(json_of(curve, lines));
+    Json::Array choices;
+    for (const WaysOfRule& ways : lines.choices) {
+        Json::Array each;
+        for (const std::vector<std::string>& rows_of_way : ways)
+            each.push_back(Json::Array(rows_of_way.begin(), rows_of_way.end()));
+        choices.push_back(std::move(each));
+    }
     return Json::Object{{"caution", caution},
+                        {"kept", lines.kept()},
+                        {"sentence", sight_lines_sentence(lines)},
+                        {"one_is_enough", std::move(choices)},
                         {"title", sketch.study.title},
                         {"vehicle_width_mm", in_mm(*sketch.study.vehicle.overall_width)},
                         {"lens_width_mm", in_mm(sketch.width)},

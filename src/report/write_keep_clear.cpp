@@ -49,20 +49,25 @@ void add_space(const KeepClearSpace& space, const Study& study, std::vector<Bloc
         figures.figures.push_back(
             intrusion_map(intrusion, name_of(intrusion, study), study.vehicle));
     }
-    blocks.push_back(Paragraph{"Reaching into it:", Tone::not_met, false});
+    blocks.push_back(Paragraph{space.spared ? "Reaching into it, which another way makes up for:"
+                                            : "Reaching into it:",
+                               space.spared ? Tone::plain : Tone::not_met, false});
     blocks.push_back(std::move(list));
     blocks.push_back(std::move(figures));
 }
 
 Document document_of(const KeepClear& found, const HeadroomShown& headroom, const Study& study)
 {
-    std::vector<Block> blocks{
-        Heading{1, "Space to be kept clear"},
-        Paragraph{keep_clear_sentence(found, study), found.intruded() ? Tone::not_met : Tone::met,
-                  true},
-        Notice{std::string(caution)},
-        Paragraph{"The provenance of every figure stands beside it: look it up in the edition in "
-                  "force before anybody relies on it."}};
+    std::vector<Block> blocks{Heading{1, "Space to be kept clear"},
+                              Paragraph{keep_clear_sentence(found, study),
+                                        found.is_kept() ? Tone::met : Tone::not_met, true}};
+    for (const std::string& note : keep_clear_notes(found))
+        blocks.push_back(Paragraph{note});
+    blocks.insert(
+        blocks.end(),
+        {Notice{std::string(caution)},
+         Paragraph{"The provenance of every figure stands beside it: look it up in the edition in "
+                   "force before anybody relies on it."}});
     append(blocks, headroom_chapter(headroom, found, study));
     for (const KeepClearSpace& space : found.spaces)
         add_space(space, study, blocks);

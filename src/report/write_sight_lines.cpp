@@ -79,7 +79,11 @@ Figures views_of(const SightLines& lines, const LampSketch& sketch)
 
 Document document_of(const SightLines& lines, const LampSketch& sketch)
 {
-    std::vector<Block> blocks{Paragraph{sketch_line(sketch, lines)}, Notice{std::string(caution)},
+    std::string sentence = sight_lines_sentence(lines);
+    if (const std::string choice = sight_choice_words(lines); !choice.empty())
+        sentence += " " + choice;
+    std::vector<Block> blocks{Paragraph{sentence, lines.kept() ? Tone::met : Tone::not_met, true},
+                              Paragraph{sketch_line(sketch, lines)}, Notice{std::string(caution)},
                               views_of(lines, sketch)};
     for (const SightRow& row : lines.rows) {
         blocks.push_back(Heading{2, row.row.id});

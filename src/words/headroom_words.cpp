@@ -35,6 +35,12 @@ std::string signed_mm(Length length)
     return length < Length() && figure != "0" ? "-" + figure : figure;
 }
 
+/// Deeper than the deepest is not told apart.
+std::string table_mm(Length length)
+{
+    return signed_mm(length) + (length <= Length() - deepest_intrusion ? " or deeper" : "");
+}
+
 std::string at(const Point& p)
 {
     return "(" + rounded(p.x(), 1) + ", " + rounded(p.y(), 1) + ", " + rounded(p.z(), 1) + ")";
@@ -159,7 +165,7 @@ std::vector<std::vector<std::string>> headroom_cells(const std::vector<Headroom>
     for (const HeadroomRow& told : headroom_rows(headroom)) {
         const Headroom& h = *told.headroom;
         std::vector<std::string> row{
-            row_name(told, study), h.least ? signed_mm(*h.least) : mm(farthest_way_in) + " or more",
+            row_name(told, study), h.least ? table_mm(*h.least) : mm(farthest_way_in) + " or more",
             h.least ? at(h.tightest) : "-"};
         for (const std::size_t level : told_levels)
             row.push_back(table_area(h.within[level]));

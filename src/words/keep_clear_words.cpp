@@ -1,11 +1,13 @@
 #include "words/keep_clear_words.h"
 
 #include "model/rule.h"
+#include "remedy/way_to_space.h"
 #include "words/bearing_words.h"
 #include "words/citation_words.h"
 #include "words/headroom_words.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
+#include "words/ways_words.h"
 
 #include <algorithm>
 
@@ -41,13 +43,23 @@ std::string chosen_words(const KeepClearSpace& space)
     return each.empty() ? "" : ", as the one of least volume (" + name_list(each) + ")";
 }
 
+/// "453.8 mm2 from 45 deg inboard, 15 deg up (H -45, V 15), where 1250 mm2 are needed"
+std::string least_words(const KeepClearSpace& space)
+{
+    return area_words(space.least.shown) + " from " +
+           bearing_words(space.least.from, {space.row.axis, space.side}) + " (" +
+           bearing_figures(space.least.from) + "), where " + area_words(space.needed) +
+           " are needed";
+}
+
 std::string kept_words(const KeepClearSpace& space)
 {
     if (!space.kept)
         return "all of the lamp that faces a direction, in each of the field";
-    std::string words = std::string(words_of(*space.kept)) + " of the lamp, so much as shows " +
-                        (space.needed > Area() ? area_words(space.needed) : "the share asked") +
-                        " in each direction" + chosen_words(space);
+    std::string words = space.shows_too_little ? "too small: " + least_words(space) + "; " : "";
+    words += std::string(words_of(*space.kept)) + " of the lamp, so much as shows " +
+             (space.needed > Area() ? area_words(space.needed) : "the share asked") +
+             " in each direction" + chosen_words(space);
     if (space.too_small > 0)
         words += "; in " + std::to_string(space.too_small) + " of " +
                  counted(space.pieces, "piece") +
@@ -72,6 +84,35 @@ std::string name_of(const Intrusion& intrusion, const Study& study)
                   (intrusion.surface.twin ? " (mirrored)" : ""));
 }
 
+/// The first of the lamps that are too small for their row; empty where none is.
+std::string too_small_words(const KeepClear& found)
+{
+    const KeepClearSpace* first = nullptr;
+    std::size_t all = 0;
+    for (const KeepClearSpace& space : found.spaces)
+        if (space.shows_too_little && !space.spared) {
+            first = first ? first : &space;
+            ++all;
+        }
+    if (!first)
+        return {};
+    return "Too small: with nothing in the way the lamp shows " + least_words(*first) + " (" +
+           space_label(*first) + ")" +
+           (all > 1 ? "; " + counted(all - 1, "more space") + " alike" : "") +
+           ". No space kept clear can make up for that.";
+}
+
+/// Which spaces need not be kept because another way is.
+std::string spared_words(const KeepClear& found, const std::string& check)
+{
+    std::vector<std::string> rows;
+    for (const KeepClearSpace& space : found.spaces)
+        if (space.check == check && space.spared)
+            rows.push_back(quoted(space_label(space)));
+    return rows.empty() ? std::string()
+                        : " Not needed, because another way is clear: " + name_list(rows) + ".";
+}
+
 std::string without_words(const KeepClear& found)
 {
     return "no space is asked for by " + name_list(found.without_space) +
@@ -79,6 +120,11 @@ std::string without_words(const KeepClear& found)
 }
 
 } // namespace
+
+std::string intrusion_depth_words(Length depth)
+{
+    return mm(depth) + (depth >= deepest_intrusion ? " or more" : "");
+}
 
 std::string space_label(const KeepClearSpace& space)
 {
@@ -88,7 +134,7 @@ std::string space_label(const KeepClearSpace& space)
 
 std::string intrusion_words(const Intrusion& intrusion, const Study& study)
 {
-    return name_of(intrusion, study) + " by up to " + mm(intrusion.depth) +
+    return name_of(intrusion, study) + " by up to " + intrusion_depth_words(intrusion.depth) +
            " along its normal, deepest at " + at(intrusion.deepest) + "; from " +
            at(intrusion.box.least) + " to " + at(intrusion.box.most) +
            "; it hides some of the "
@@ -98,18 +144,39 @@ std::string intrusion_words(const Intrusion& intrusion, const Study& study)
 
 std::string keep_clear_sentence(const KeepClear& found, const Study& study)
 {
+    const std::string too_small = too_small_words(found);
     const KeepClearSpace* worst = nullptr;
     for (const KeepClearSpace& space : found.spaces)
-        if (!space.intrusions.empty() &&
+        if (!space.intrusions.empty() && !space.spared &&
             (!worst || space.intrusions.front().depth > worst->intrusions.front().depth))
             worst = &space;
-    if (!worst)
-        return "Clear: nothing of the study reaches into " +
-               (found.spaces.size() == 1 ? std::string("the space that has to stay empty.")
-                                         : "the " + std::to_string(found.spaces.size()) +
-                                               " spaces that have to stay empty.");
-    return "Not clear: " + name_of(worst->intrusions.front(), study) + " reaches " +
-           mm(worst->intrusions.front().depth) + " into the space of " + space_label(*worst) + ".";
+    const std::string before = too_small.empty() ? "" : too_small + " ";
+    if (worst)
+        return before + "Not clear: " + name_of(worst->intrusions.front(), study) + " reaches " +
+               intrusion_depth_words(worst->intrusions.front().depth) + " into the space of " +
+               space_label(*worst) + ".";
+    if (!too_small.empty())
+        return before + "Nothing of the study reaches into a space that has to stay empty.";
+    const auto needed = std::count_if(found.spaces.begin(), found.spaces.end(),
+                                      [](const KeepClearSpace& space) { return !space.spared; });
+    return "Clear: nothing of the study reaches into " +
+           (needed == 1 ? std::string("the space that has to stay empty.")
+                        : "the " + std::to_string(needed) + " spaces that have to stay empty.");
+}
+
+std::vector<std::string> keep_clear_notes(const KeepClear& found)
+{
+    std::vector<std::string> notes;
+    for (const ChoiceOfSpaces& choice : found.choices)
+        notes.push_back("Of " + quoted(choice.check) + " one of these ways is enough: " +
+                        ways_words(choice.ways) + "." + spared_words(found, choice.check));
+    if (std::any_of(found.spaces.begin(), found.spaces.end(), [](const KeepClearSpace& space) {
+            return space.kept && !space.intrusions.empty();
+        }))
+        notes.push_back("A surface in the space of a row of area is not yet a failure: the space "
+                        "is the least for one chosen part of the lamp, and another part may be in "
+                        "view past it. `cornerglim check` decides that.");
+    return notes;
 }
 
 std::vector<Labelled> space_entries(const KeepClearSpace& space)
@@ -126,6 +193,8 @@ std::string keep_clear_words(const KeepClear& found, const std::vector<Headroom>
                              const Study& study, const TextStyle& style)
 {
     std::string text = wrapped(keep_clear_sentence(found, study), style.columns) + "\n";
+    for (const std::string& note : keep_clear_notes(found))
+        text += wrapped(note, style.columns) + "\n";
     for (const KeepClearSpace& space : found.spaces) {
         std::vector<Labelled> entries = space_entries(space);
         for (const Intrusion& intrusion : space.intrusions)

@@ -5,8 +5,16 @@
 
 namespace glim {
 
-/// In one sentence: whether anything reaches into the spaces, what deepest.
+/// The answer, for a headline: of which lamp too little is in view whatever the body does, what
+/// reaches in deepest, or that the spaces are clear.
 std::string keep_clear_sentence(const KeepClear& found, const Study& study);
+
+/// What has to be read beside it: that what reaches into the space of a row of area is not yet a
+/// failure, and where one space of several is enough. Each a paragraph; may be none.
+std::vector<std::string> keep_clear_notes(const KeepClear& found);
+
+/// "2.58 mm"; of more than is told apart "500 mm or more".
+std::string intrusion_depth_words(Length depth);
 
 /// What results call a space: "check, row, lamp".
 std::string space_label(const KeepClearSpace& space);

@@ -5,6 +5,7 @@
 #include "words/citation_words.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
+#include "words/ways_words.h"
 
 #include <algorithm>
 
@@ -29,8 +30,8 @@ std::string face_words(const SightRow& row)
 {
     const std::string worst = bearing_words(row.worst, {row.row.axis, Side::left}) + " (" +
                               bearing_figures(row.worst) + ")";
-    std::string words =
-        area_words(row.least_shown) + " in view from " + worst + ", with nothing in the way";
+    std::string words = (row.lens_too_small() ? "too small: " : "") + area_words(row.least_shown) +
+                        " in view from " + worst + ", with nothing in the way";
     if (row.needed == Area())
         return words;
     words += "; " + area_words(row.needed) + " needed: ";
@@ -40,6 +41,38 @@ std::string face_words(const SightRow& row)
 }
 
 } // namespace
+
+std::string sight_lines_sentence(const SightLines& lines)
+{
+    std::string words;
+    for (const SightRow& row : lines.rows)
+        if (row.lens_too_small() && !row.spared)
+            words += (words.empty() ? "" : " ") + std::string("Too small: from ") +
+                     bearing_words(row.worst, {row.row.axis, Side::left}) + " (" +
+                     bearing_figures(row.worst) + ") the lens shows " +
+                     area_words(row.least_shown) + ", with nothing in the way, where " +
+                     quoted(row.row.id) + " needs " + area_words(row.needed) + ".";
+    std::vector<std::string> places;
+    for (const PlaceRoom& room : lines.places)
+        if (!room.keeps())
+            places.push_back(quoted(room.row));
+    if (!places.empty())
+        words += (words.empty() ? "" : " ") + std::string("Out of place: ") + name_list(places) +
+                 (places.size() == 1 ? " is not kept." : " are not kept.");
+    if (!words.empty())
+        return words;
+    return "Large enough and in place: with nothing in the way, the lens shows what is needed, and "
+           "it stands where the table lets it.";
+}
+
+std::string sight_choice_words(const SightLines& lines)
+{
+    std::string words;
+    for (const WaysOfRule& ways : lines.choices)
+        words += (words.empty() ? "" : " ") + std::string("One of these ways is enough: ") +
+                 ways_words(ways) + ".";
+    return words;
+}
 
 std::vector<Labelled> sketch_entries(const LampSketch& sketch, const SightLines& lines)
 {
@@ -56,8 +89,12 @@ std::vector<Labelled> sight_row_entries(const SightRow& row)
             {"field", field_words(row.field, {row.row.axis, Side::left}) +
                           (row.relaxed ? " (relaxed by a condition of the row)" : "")},
             {"kept in view",
-             row.kept ? std::string(words_of(*row.kept)) + " of the lens, so much as is needed"
-                      : "the whole lens"},
+             !row.kept ? "the whole lens"
+             : row.lens_too_small()
+                 ? std::string(words_of(*row.kept)) +
+                       " of the lens, so much as is needed; the whole lens "
+                       "where it shows less than that"
+                 : std::string(words_of(*row.kept)) + " of the lens, so much as is needed"},
             {"least lens", face_words(row)},
             {"figures", citation_words(row.row.citation)}};
 }
@@ -97,8 +134,11 @@ std::string sight_lines_words(const SightLines& lines, const LampSketch& sketch,
                               const TextStyle& style)
 {
     const std::string title = sketch.study.title.empty() ? "Sight lines" : sketch.study.title;
-    std::string text = wrapped(title, style.columns) + "\n" +
-                       labelled_block(sketch_entries(sketch, lines), indent, style);
+    std::string text = wrapped(sight_lines_sentence(lines), style.columns) + "\n";
+    if (const std::string choice = sight_choice_words(lines); !choice.empty())
+        text += wrapped(choice, style.columns) + "\n";
+    text += "\n" + wrapped(title, style.columns) + "\n" +
+            labelled_block(sketch_entries(sketch, lines), indent, style);
     for (const SightRow& row : lines.rows) {
         std::vector<Labelled> entries = sight_row_entries(row);
         const std::size_t stride = std::max<std::size_t>(1, row.nose.size() / told_places);

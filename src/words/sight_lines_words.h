@@ -5,6 +5,11 @@
 
 namespace glim {
 
+/// The answer, for a headline: whether the lens is large enough, and stands where it may.
+std::string sight_lines_sentence(const SightLines& lines);
+/// Where the rule may be met in one of several ways: that one is enough; may be empty.
+std::string sight_choice_words(const SightLines& lines);
+
 /// What the sketch is: lens, place, vehicle.
 std::vector<Labelled> sketch_entries(const LampSketch& sketch, const SightLines& lines);
 /// What one row leaves open.

@@ -65,11 +65,17 @@ TEST_CASE("theme B's spaces are drawn, and what reaches into them is told", "[ap
     check_headroom(answer);
 }
 
-TEST_CASE("a lens alone has a space, and nothing reaches into it", "[app]")
+TEST_CASE("a lens alone has a space where the study says how far it reaches", "[app]")
 {
     const TemporaryFolder folder;
-    const Ran found =
-        run("cornerglim keep-clear '" + studies() + "/clear.toml'", folder.path().string());
+    const std::string base = "format = 1\nbase = \"" + studies() + "/clear.toml\"\n";
+    std::ofstream(folder / "endless.toml") << base;
+    std::ofstream(folder / "boxed.toml")
+        << base << "[keep_clear]\nbox = { least = [-900, -900, 0], most = [300, 900, 1000] }\n";
+    const Ran endless = run("cornerglim keep-clear endless.toml", folder.path().string());
+    CHECK(endless.exit_code == 2);
+    CHECK(endless.errors.find("nothing but lamps is drawn") != std::string::npos);
+    const Ran found = run("cornerglim keep-clear boxed.toml", folder.path().string());
     INFO(found.output << found.errors);
     CHECK(found.exit_code == 0);
     CHECK(found.output.find("Clear: nothing of the study reaches into") == 0);

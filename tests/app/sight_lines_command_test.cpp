@@ -114,3 +114,36 @@ TEST_CASE("all that is wrong with a sketch is told at once", "[app]")
           "outline", "did you mean `front-turn-area`?", "function"})
         CHECK(ran.errors.find(said) != std::string::npos);
 }
+
+TEST_CASE("a lens that is too small is told first, and does not end with 0", "[app]")
+{
+    const TemporaryFolder folder;
+    const std::string small = "[lens]\noutline = \"flat\"\nwidth = 60\nheight = 30\n";
+    const Ran ran = run_on(folder, sketch_with(small, rule), "--out out");
+    INFO(ran.output << ran.errors);
+    CHECK(ran.exit_code == 1);
+    CHECK(ran.output.find("Too small: ") == 0);
+    CHECK(ran.output.find("needs 1250 mm2") != std::string::npos);
+    std::ifstream stream(folder / "out/sight-lines.json");
+    const nlohmann::json answer = nlohmann::json::parse(stream);
+    CHECK(answer["kept"] == false);
+    for (const auto& row : answer["rows"])
+        CHECK(row["lens_too_small"] == true);
+    std::ifstream page(folder / "out/sight-lines.html");
+    const std::string html((std::istreambuf_iterator<char>(page)), {});
+    CHECK(html.find("Too small: ") != std::string::npos);
+}
+
+TEST_CASE("a lens too small for one way of a rule is large enough by another", "[app]")
+{
+    const TemporaryFolder folder;
+    const std::string small = "[lens]\noutline = \"flat\"\nwidth = 60\nheight = 30\n";
+    const std::string un = "[rule]\ntable = \"un-r48\"\nrule = \"front-indicator-visibility\"\n";
+    std::string sketch = sketch_with(small, un);
+    sketch.replace(sketch.find("[lamp]"), 0, "category = \"N1\"\n");
+    const Ran ran = run_on(folder, sketch);
+    INFO(ran.output << ran.errors);
+    CHECK(ran.exit_code == 0);
+    CHECK(ran.output.find("One of these ways is enough: `front-indicator-field`, or "
+                          "`reduced-front-area`.") != std::string::npos);
+}

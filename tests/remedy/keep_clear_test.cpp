@@ -117,7 +117,7 @@ TEST_CASE("what reaches into a space is told by surface, with depth, box and sha
     Study study = asking(lamp, NoObstacle{}, {shapes::box({200, -50, -300}, {260, 50, -60})});
     study.surfaces[SurfaceId{1}].name = "block";
     const KeepClear found = keep_clear_of(study);
-    REQUIRE(found.intruded());
+    REQUIRE_FALSE(found.is_kept());
     const Intrusion& block = found.spaces.front().intrusions.front();
     CHECK(study.surfaces[block.surface.surface].name == "block");
     const double lower = -30 - std::hypot(260, 125) * tan(degrees(15));
@@ -135,7 +135,7 @@ TEST_CASE("a body outside reaches in nowhere", "[remedy]")
     const LampCase lamp{"flat", shapes::plate(Point(0, 0, 0), 150, 60, 1), field(-45, 45, -15, 15)};
     const Study study =
         asking(lamp, NoObstacle{}, {shapes::box({200, -50, -300}, {260, 50, -125})});
-    CHECK_FALSE(keep_clear_of(study).intruded());
+    CHECK(keep_clear_of(study).is_kept());
 }
 
 TEST_CASE("a row of area needs a smaller space, and a body outside it passes", "[remedy]")
@@ -180,9 +180,9 @@ TEST_CASE("for the upper part a wall may stand up to the middle of the lamp", "[
                                .mirror = MirrorRule::no,
                                .mesh = shapes::wall(1.5, -200, 200, -100, -1),
                                .clear_for = {}});
-    CHECK_FALSE(keep_clear_of(study).intruded());
+    CHECK(keep_clear_of(study).is_kept());
     study.surfaces[SurfaceId{1}].mesh = shapes::wall(1.5, -200, 200, -100, 1);
-    CHECK(keep_clear_of(study).intruded());
+    CHECK_FALSE(keep_clear_of(study).is_kept());
 }
 
 TEST_CASE("a lamp in two tiers has two bodies, and the gap between them stays free", "[remedy]")
@@ -207,4 +207,38 @@ TEST_CASE("a space that nothing is left of, and rows that ask for none, are comp
         keep_clear_of(shapes::asking(shapes::lamp_alone(shapes::plate(Point(0, 0, 0), 150, 60, 1)),
                                      "row", {shapes::made_row("row", LevelAxis{degrees(3)})})),
         InputError);
+}
+
+TEST_CASE("a lamp that shows less than is needed with nothing in the way is not called kept",
+          "[remedy]")
+{
+    const LampCase lamp = lamp_cases()[0];
+    const KeepClear small = keep_clear_of(asking(lamp, LeastArea{square_millimetres(90000)}));
+    REQUIRE(small.spaces.size() == 1);
+    CHECK(small.spaces.front().intrusions.empty());
+    CHECK(small.spaces.front().shows_too_little);
+    CHECK(in_mm2(small.spaces.front().least.shown) ==
+          Approx(9000 * cos(degrees(45)) * cos(degrees(15))));
+    CHECK_FALSE(small.is_kept());
+    CHECK(keep_clear_of(asking(lamp, LeastArea{square_millimetres(1250)})).is_kept());
+}
+
+TEST_CASE("where one way of a rule is kept, what reaches into the space of another is spared",
+          "[remedy]")
+{
+    const LampCase lamp = lamp_cases()[0];
+    Study study = asking(lamp, NoObstacle{});
+    study.tables.front().rows.push_back(
+        shapes::made_row("area", LeastArea{square_millimetres(90000)}, -45, 45, -15, 15));
+    study.tables.front().rules.push_back(
+        {.id = "either", .title = "", .combine = Combine::any_of, .parts = {"row", "area"}});
+    study.checks.front().rule = "either";
+    const KeepClear either = keep_clear_of(study);
+    REQUIRE(either.spaces.size() == 2);
+    CHECK(either.is_kept());
+    CHECK_FALSE(either.spaces[0].spared);
+    CHECK(either.spaces[1].spared);
+    CHECK(either.choices.size() == 1);
+    study.tables.front().rules.back().combine = Combine::all_of;
+    CHECK_FALSE(keep_clear_of(study).is_kept());
 }
