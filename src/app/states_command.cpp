@@ -51,8 +51,8 @@ Answer answer(const StatesRequest& request, const Surroundings& here)
     const SituationFindings found =
         find_situations(study, request.step.value_or(study.sampling.step), workers);
     if (run.folder())
-        write_situations(found, study, position_views(study, workers), canonical_command(request),
-                         *run.folder());
+        write_situations(found, study, position_views(found, study, workers),
+                         canonical_command(request), *run.folder());
     run.end();
     return {exit_code_of(found), output_of(found, study, request, here.style),
             run.notes(study, "states.html")};

@@ -7,8 +7,10 @@
 
 namespace glim {
 
-/// What an eye on the reference axis sees of each lamp that the checks ask, with each moved part in
-/// each of its positions; mirror images are left out. Throws Stopped.
-std::vector<Figure> position_views(const Study& study, const Workers& workers);
+/// What an eye on the reference axis sees with each moved part in each of its positions: of the
+/// lamps whose rows of moved parts were judged there, else of those that the checks ask. Mirror
+/// images are left out. Throws Stopped.
+std::vector<Figure> position_views(const SituationFindings& found, const Study& study,
+                                   const Workers& workers);
 
 } // namespace glim

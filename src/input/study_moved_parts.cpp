@@ -88,6 +88,9 @@ MovedPart read_moved_part(TableReader& table, const Study& study, NameBook& name
                     [&](SurfaceId id) { return study.surfaces[id].role == Role::ignored; });
     table.demand("position", "write the fixed positions that it can be in, such as position = [{ "
                              "name = \"open\", turn = 50, about = [x, y, z], axis = [0, 1, 0] }]");
+    if (table.holds_empty_list("position"))
+        table.complain("position", table.words() + " has no position",
+                       "write one that it can be in besides the one drawn");
     NameBook positions("moved_part.position");
     for (TableReader& position : table.tables("position", "`position` of " + table.words()))
         part.positions.push_back(read_position(position, may_stay, positions));

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <system_error>
 
 namespace glim {
@@ -71,15 +72,19 @@ public:
 private:
     void change(TomlTable& below, const TomlTable& above) const;
     void complain_of_removal(const TomlTable& above);
+    bool is_laid_twice(const TomlTable& above);
 
     std::string list_;
     std::vector<TomlValue> entries_;
+    std::map<std::string, int, std::less<>> lines_; ///< of the names laid, in the upper study
     Complaints& complaints_;
 };
 
 void ListOverlay::lay(const TomlValue& above)
 {
     const TomlTable& table = std::get<TomlTable>(above.is);
+    if (is_laid_twice(table))
+        return;
     const std::string_view name = text_of(table, "name");
     const auto below = std::find_if(entries_.begin(), entries_.end(), [&](const TomlValue& value) {
         const auto* other = std::get_if<TomlTable>(&value.is);
@@ -95,6 +100,22 @@ void ListOverlay::lay(const TomlValue& above)
     } else {
         entries_.erase(below);
     }
+}
+
+/// The second of one name would change the first without a word.
+bool ListOverlay::is_laid_twice(const TomlTable& above)
+{
+    const std::string name(text_of(above, "name"));
+    if (name.empty())
+        return false;
+    const Place& place = above.find("name")->value.place;
+    const auto [first, is_new] = lines_.emplace(name, place.line);
+    if (!is_new)
+        complaints_.add(place,
+                        "the " + list_ + " `" + name + "` is there already, on line " +
+                            std::to_string(first->second),
+                        "give one of the two another name");
+    return !is_new;
 }
 
 void ListOverlay::change(TomlTable& below, const TomlTable& above) const

@@ -1,11 +1,14 @@
 #include "machine/new_folder.h"
 
+#include "machine/checksum.h"
 #include "machine/folder_swap.h"
 #include "machine/whole_file.h"
 
 #include <algorithm>
 #include <fstream>
+#include <map>
 #include <optional>
+#include <set>
 #include <stdexcept>
 #include <system_error>
 #include <utility>
@@ -17,28 +20,43 @@ namespace fs = std::filesystem;
 namespace {
 
 using Names = std::set<std::string, std::less<>>;
+/// Checksums by name; empty where a marker of an older kind has none.
+using Listed = std::map<std::string, std::string, std::less<>>;
 
 constexpr std::string_view marker_head =
     "# Files that cornerglim wrote here and may replace. Others it leaves alone.";
 
-std::string marker_text(const Names& names)
+constexpr std::size_t checksum_digits = 16;
+constexpr std::string_view behind_checksum = "  ";
+
+std::string marker_text(const Listed& names)
 {
     std::string text = std::string(marker_head) + "\n";
-    for (const std::string& name : names)
-        text += name + "\n";
+    for (const auto& [name, checksum] : names)
+        text += checksum + std::string(behind_checksum) + name + "\n";
     return text;
 }
 
-/// The names in a marker file of ours; nothing if there is none.
-std::optional<Names> read_marker(const fs::path& path)
+bool begins_with_checksum(const std::string& line)
+{
+    return line.find_first_not_of("0123456789abcdef") == checksum_digits &&
+           line.compare(checksum_digits, behind_checksum.size(), behind_checksum) == 0;
+}
+
+/// What a marker file of ours lists; nothing if there is none.
+std::optional<Listed> read_marker(const fs::path& path)
 {
     std::ifstream file(path, std::ios::binary);
     std::string line;
     if (!std::getline(file, line) || line != marker_head)
         return std::nullopt;
-    Names names;
+    Listed names;
     while (std::getline(file, line))
-        names.insert(line);
+        if (begins_with_checksum(line))
+            names[line.substr(checksum_digits + behind_checksum.size())] =
+                line.substr(0, checksum_digits);
+        else
+            names[line] = "";
     return names;
 }
 
@@ -54,9 +72,9 @@ Names names_below(const fs::path& folder, bool with_folders)
 
 /// Something in `folder` that its marker does not list; empty if there is none. Under a marker,
 /// folders by themselves hold nothing that could be lost.
-std::string stranger_in(const fs::path& folder, const std::string& marker)
+std::string stranger_in(const fs::path& folder, const std::string& marker,
+                        const std::optional<Listed>& listed)
 {
-    const std::optional<Names> listed = read_marker(folder / marker);
     Names strangers = listed ? names_below<fs::recursive_directory_iterator>(folder, false)
                              : names_below<fs::directory_iterator>(folder, true);
     if (listed) {
@@ -64,6 +82,16 @@ std::string stranger_in(const fs::path& folder, const std::string& marker)
         std::erase_if(strangers, [&](const std::string& name) { return listed->contains(name); });
     }
     return strangers.empty() ? std::string() : *strangers.begin();
+}
+
+/// A listed file that somebody has changed since; empty if there is none.
+std::string changed_in(const fs::path& folder, const Listed& listed)
+{
+    for (const auto& [name, checksum] : listed)
+        if (!checksum.empty() && fs::is_regular_file(folder / name) &&
+            checksum_of_file(folder / name) != checksum)
+            return name;
+    return "";
 }
 
 bool holds(const fs::path& folder, const fs::path& inner)
@@ -82,11 +110,17 @@ void refuse_foreign(const fs::path& target, const std::string& marker)
     if (holds(fs::canonical(target), fs::current_path()))
         throw WriteRefused(target, "is the folder you are in, or one above it",
                            "name a new folder inside it");
-    const std::string stranger = stranger_in(target, marker);
+    const std::optional<Listed> listed = read_marker(target / marker);
+    const std::string stranger = stranger_in(target, marker, listed);
     if (!stranger.empty())
         throw WriteRefused(target,
                            "holds `" + stranger + "`, which was not written by this program",
                            "name a new folder, or move that file away first");
+    const std::string changed = listed ? changed_in(target, *listed) : std::string();
+    if (!changed.empty())
+        throw WriteRefused(target,
+                           "holds `" + changed + "`, which was changed after this program wrote it",
+                           "name a new folder, or keep that file elsewhere first");
 }
 
 /// `path` in full, without links, dots or a slash at its end.
@@ -144,7 +178,7 @@ NewFolder::~NewFolder()
 
 void NewFolder::put(std::string_view name, std::string_view bytes)
 {
-    if (!may_be_put(name) || name == marker_ || !names_.emplace(name).second)
+    if (!may_be_put(name) || name == marker_ || !names_.emplace(name, checksum_of(bytes)).second)
         throw std::invalid_argument("no name for a file of results: " + std::string(name));
     const fs::path path = beside_ / name;
     fs::create_directories(path.parent_path());

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <filesystem>
-#include <set>
+#include <map>
 #include <string>
 #include <string_view>
 
@@ -16,13 +16,14 @@ namespace glim {
 ///
 /// Files go to a hidden folder beside the target until commit() swaps it in. Without commit()
 /// nothing has changed and the hidden folder is gone; only a process killed outright leaves it.
-/// A marker file in the folder lists what the program wrote: so it knows what it may replace.
+/// A marker file in the folder lists what the program wrote, with checksums: so it knows what it
+/// may replace, and that somebody has worked on one of the files since.
 class NewFolder {
 public:
     /// Throws WriteRefused, before anything is written, if `target` is there and is no folder, is a
     /// link to nothing, holds the folder the program was started in, or holds a file that the
-    /// marker does not list (then it is somebody else's). A link to a folder is followed. Throws
-    /// std::system_error if the machine refuses.
+    /// marker does not list (then it is somebody else's) or that was changed since. A link to a
+    /// folder is followed. Throws std::system_error if the machine refuses.
     explicit NewFolder(const std::filesystem::path& target, std::string marker = ".cornerglim");
     ~NewFolder();
     NewFolder(const NewFolder&) = delete;
@@ -42,7 +43,7 @@ private:
     std::filesystem::path target_;
     std::string marker_;
     std::filesystem::path beside_; ///< where files go; after commit() what is to be removed
-    std::set<std::string, std::less<>> names_;
+    std::map<std::string, std::string, std::less<>> names_; ///< with checksums
 };
 
 } // namespace glim

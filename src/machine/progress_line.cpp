@@ -46,7 +46,9 @@ std::string first_characters(const std::string& text, std::size_t most)
 std::string time_left_words(double seconds, std::size_t done, std::size_t all)
 {
     constexpr double least_seconds = 3;
-    if (seconds < least_seconds || done == 0 || done >= all)
+    constexpr double least_share = 0.03; // the first pieces tell little of those that follow
+    if (seconds < least_seconds || done >= all ||
+        static_cast<double>(done) < least_share * static_cast<double>(all))
         return "";
     const double left = seconds * static_cast<double>(all - done) / static_cast<double>(done);
     constexpr double minute = 60, most_in_seconds = 100, ten = 10;

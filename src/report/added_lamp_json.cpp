@@ -1,6 +1,8 @@
 #include "report/added_lamp_json.h"
 
+#include "model/asked_checks.h"
 #include "report/csv.h"
+#include "report/rule_sources.h"
 #include "words/added_lamp_words.h"
 #include "words/keys.h"
 #include "words/numbers.h"
@@ -122,9 +124,11 @@ Json added_lamp_json(const AddedLampAnswer& answer, const Study& study, const Ad
     std::vector<std::string> checks;
     for (const std::size_t c : answer.checks)
         checks.push_back(study.checks[c].name);
-    Json::Object json{{"caution", caution},
-                      {"answer", added_lamp_sentence(answer, study)},
-                      {"checks_not_met", names_json(checks)}};
+    Json::Object json{
+        {"caution", caution},
+        {"rule_sources", rule_sources_json(asked_rows(study, asked_checks(study, task.checks)))},
+        {"answer", added_lamp_sentence(answer, study)},
+        {"checks_not_met", names_json(checks)}};
     if (answer.nothing_to_do())
         return json;
     json.insert(json.end(), {{"lamp_helped", study.lamps[answer.helped].name},

@@ -2,13 +2,14 @@
 
 #include "model/rule.h"
 #include "report/answer_words.h"
-#include "report/caution_chapter.h"
+#include "report/rule_sources.h"
 #include "report/typeset_document.h"
 #include "words/comparison_words.h"
 #include "words/cost_words.h"
 #include "words/money_words.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
+#include "words/rule_source_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -182,9 +183,12 @@ Document comparison_document(const Comparison& comparison, const ComparedPicture
     blocks.push_back(answers(comparison));
     add_money(comparison, blocks);
     blocks.push_back(Notice{std::string(caution)});
-    blocks.push_back(Paragraph{provenance_caution(comparison.options.front().findings)});
+    const std::vector<const RuleRow*> rows = rows_in(comparison.options.front().findings);
+    blocks.push_back(Paragraph{provenance_note(rows)});
     add_pictures(pictures, blocks);
     add_options(comparison, blocks);
+    blocks.push_back(Heading{1, "Figures of the rules"});
+    blocks.push_back(rule_sources(rows));
     return typeset_document({"Lamp visibility: options compared", "", std::move(blocks)}, names);
 }
 

@@ -2,8 +2,10 @@
 
 #include "model/rule.h"
 #include "report/csv.h"
+#include "report/rule_sources.h"
 #include "words/keys.h"
 #include "words/numbers.h"
+#include "words/rule_source_words.h"
 
 #include <algorithm>
 
@@ -170,12 +172,14 @@ Json comparison_json(const Comparison& comparison)
     for (const BreakEvenBetween& between : comparison.break_evens)
         evens.push_back(json_of(between, comparison));
     const Programme& programme = comparison.programme;
-    return Json::Object{{"caution", caution},
-                        {"currency", programme.currency},
-                        {"volume_a_year", json_of(programme.volume)},
-                        {"years", json_of(programme.years)},
-                        {"options", std::move(options)},
-                        {"break_evens", std::move(evens)}};
+    return Json::Object{
+        {"caution", caution},
+        {"rule_sources", rule_sources_json(rows_in(comparison.options.front().findings))},
+        {"currency", programme.currency},
+        {"volume_a_year", json_of(programme.volume)},
+        {"years", json_of(programme.years)},
+        {"options", std::move(options)},
+        {"break_evens", std::move(evens)}};
 }
 
 std::string comparison_csv(const Comparison& comparison)

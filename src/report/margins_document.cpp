@@ -1,7 +1,7 @@
 #include "report/margins_document.h"
 
 #include "drawing/margin_chart.h"
-#include "model/rule.h"
+#include "model/asked_checks.h"
 #include "report/rule_sources.h"
 #include "report/typeset_document.h"
 #include "words/margin_words.h"
@@ -46,7 +46,7 @@ void add_check(const CheckMargins& check, const MarginFindings& found, const Stu
         blocks.push_back(margins_table(check, found, study));
     }
     blocks.push_back(Heading{2, "Figures of the rule"});
-    blocks.push_back(rule_sources(rows_asked(study, {check.check})));
+    blocks.push_back(rule_sources(asked_rows(study, {check.check})));
 }
 
 } // namespace
@@ -58,7 +58,7 @@ Document margins_document(const MarginFindings& found, const Study& study,
     for (const CheckMargins& check : found.checks)
         blocks.push_back(Paragraph{margin_sentence(check, found, study), tone_of(check), true});
     blocks.push_back(Notice{std::string(caution)});
-    blocks.push_back(Paragraph{provenance_note(rows_asked(study, found.wanted.checks))});
+    blocks.push_back(Paragraph{provenance_note(asked_rows(study, found.wanted.checks))});
     for (const CheckMargins& check : found.checks)
         add_check(check, found, study, blocks);
     blocks.push_back(Heading{1, "What this stands on"});

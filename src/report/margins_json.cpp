@@ -1,7 +1,9 @@
 #include "report/margins_json.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "report/csv.h"
+#include "report/rule_sources.h"
 #include "words/numbers.h"
 
 namespace glim {
@@ -59,6 +61,7 @@ Json margins_json(const MarginFindings& found, const Study& study)
                         {"accuracy_mm", in_mm(margin_accuracy)},
                         {"checks", checks},
                         {"idle_surfaces", idle},
+                        {"rule_sources", rule_sources_json(asked_rows(study, found.wanted.checks))},
                         {"caution", caution}};
 }
 

@@ -1,7 +1,9 @@
 #include "report/moved_lamp_json.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "report/csv.h"
+#include "report/rule_sources.h"
 #include "words/moved_lamp_words.h"
 #include "words/numbers.h"
 
@@ -60,16 +62,18 @@ Json moved_lamp_json(const MovedLampAnswer& answer, const Study& study, const Mo
         checks.emplace_back(study.checks[c].name);
     for (const SurfaceId s : answer.surfaces)
         surfaces.emplace_back(study.surfaces[s].name);
-    return Json::Object{{"caution", caution},
-                        {"answer", moved_lamp_sentence(answer, study)},
-                        {"lamp", study.lamps[answer.lamp].name},
-                        {"checks", std::move(checks)},
-                        {"met_as_drawn", answer.met_as_drawn},
-                        {"least_found", least_json(answer)},
-                        {"one_way_alone", ways_json(answer, task)},
-                        {"moves", std::move(surfaces)},
-                        {"step_deg", in_degrees(answer.step)},
-                        {"moves_looked_at", static_cast<long long>(answer.tried)}};
+    return Json::Object{
+        {"caution", caution},
+        {"rule_sources", rule_sources_json(asked_rows(study, asked_checks(study, task.checks)))},
+        {"answer", moved_lamp_sentence(answer, study)},
+        {"lamp", study.lamps[answer.lamp].name},
+        {"checks", std::move(checks)},
+        {"met_as_drawn", answer.met_as_drawn},
+        {"least_found", least_json(answer)},
+        {"one_way_alone", ways_json(answer, task)},
+        {"moves", std::move(surfaces)},
+        {"step_deg", in_degrees(answer.step)},
+        {"moves_looked_at", static_cast<long long>(answer.tried)}};
 }
 
 std::string move_map_csv(const MoveMap& map)

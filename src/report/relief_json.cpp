@@ -1,6 +1,8 @@
 #include "report/relief_json.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
+#include "report/rule_sources.h"
 #include "words/keys.h"
 #include "words/look_words.h"
 
@@ -113,6 +115,8 @@ Json relief_json(const Relief& relief, const Study& study)
     const bool shaped = !relief.shape.surfaces.empty();
     return Json::Object{
         {"caution", caution},
+        {"rule_sources",
+         rule_sources_json(asked_rows(study, asked_checks(study, study.relief.checks)))},
         {"found", relief.found()},
         {"least", relief.least ? json_of(*relief.least) : Json()},
         {"relief", shaped ? json_of(relief.shape, study) : Json()},

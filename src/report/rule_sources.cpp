@@ -1,21 +1,11 @@
 #include "report/rule_sources.h"
 
+#include "report/rule_json.h"
 #include "words/citation_words.h"
 
 #include <algorithm>
 
 namespace glim {
-
-std::vector<const RuleRow*> rows_asked(const Study& study, const std::vector<std::size_t>& checks)
-{
-    std::vector<const RuleRow*> rows;
-    for (const std::size_t c : checks)
-        for (const RuleRow* row :
-             rows_under(study.tables[study.checks[c].table], study.checks[c].rule))
-            if (std::find(rows.begin(), rows.end(), row) == rows.end())
-                rows.push_back(row);
-    return rows;
-}
 
 std::string provenance_note(const std::vector<const RuleRow*>& rows)
 {
@@ -33,6 +23,18 @@ Terms rule_sources(const std::vector<const RuleRow*>& rows)
     for (const RuleRow* row : rows)
         terms.terms.push_back({row->id, {row->title, citation_words(row->citation)}});
     return terms;
+}
+
+Json rule_sources_json(const std::vector<const RuleRow*>& rows)
+{
+    Json::Array all;
+    for (const RuleRow* row : rows) {
+        Json::Object json{{"row", row->id}, {"title", row->title}};
+        for (Json::Member& member : citation_json(row->citation))
+            json.push_back(std::move(member));
+        all.push_back(std::move(json));
+    }
+    return all;
 }
 
 } // namespace glim

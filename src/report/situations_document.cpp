@@ -72,7 +72,7 @@ Table moved_table(const SituationFindings& found, const Study& study)
 /// The rows of all checks, and those that were asked of moved parts.
 std::vector<const RuleRow*> rows_of(const SituationFindings& found, const Study& study)
 {
-    std::vector<const RuleRow*> rows = rows_asked(study, asked_checks(study));
+    std::vector<const RuleRow*> rows = asked_rows(study, asked_checks(study));
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
         if (!is_of_moved_parts(found.situations[i]))
             continue;

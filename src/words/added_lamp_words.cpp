@@ -1,11 +1,13 @@
 #include "words/added_lamp_words.h"
 
 #include "geometry/bearing.h"
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "words/bearing_words.h"
 #include "words/keys.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
+#include "words/rule_source_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -186,7 +188,8 @@ std::string added_lamp_words(const AddedLampAnswer& answer, const Study& study,
     if (answer.cover)
         text += "\n" + wrapped(cover_words(answer, study) + ".", style.columns) + "\n";
     text += "\n" + what_it_must_be(answer, style);
-    return text + labelled_block({{"Candidates", candidates_words(answer)}}, 0, style) +
+    return text + labelled_block({{"Candidates", candidates_words(answer)}}, 0, style) + "\n" +
+           rule_sources_words(asked_rows(study, asked_checks(study, task.checks)), style) + "\n" +
            wrapped(caution, style.columns) + "\n";
 }
 

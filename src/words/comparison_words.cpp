@@ -7,6 +7,7 @@
 #include "words/name_list.h"
 #include "words/numbers.h"
 #include "words/row_words.h"
+#include "words/rule_source_words.h"
 
 #include <algorithm>
 
@@ -189,7 +190,8 @@ std::string comparison_words(const Comparison& comparison, const TextStyle& styl
                 labelled_block(option_entries(option, comparison), 2, style);
     if (is_priced(comparison) && !comparison.break_evens.empty())
         text += "\nWhere one option overtakes another\n" + break_evens(comparison, style);
-    return text + "\n" + wrapped(caution, style.columns) + "\n";
+    return text + "\n" + rule_sources_words(rows_in(comparison.options.front().findings), style) +
+           "\n" + wrapped(caution, style.columns) + "\n";
 }
 
 } // namespace glim

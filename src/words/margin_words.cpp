@@ -1,10 +1,12 @@
 #include "words/margin_words.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "words/bearing_words.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
 #include "words/row_words.h"
+#include "words/rule_source_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -153,7 +155,8 @@ std::string margin_words(const MarginFindings& found, const Study& study, const 
     if (!found.idle.empty())
         text += wrapped(margin_idle_words(found, study), style.columns) + "\n";
     text += wrapped(margin_note(found), style.columns);
-    return text + "\n" + wrapped(caution, style.columns) + "\n";
+    return text + "\n\n" + rule_sources_words(asked_rows(study, found.wanted.checks), style) +
+           "\n" + wrapped(caution, style.columns) + "\n";
 }
 
 } // namespace glim

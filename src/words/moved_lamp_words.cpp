@@ -1,8 +1,10 @@
 #include "words/moved_lamp_words.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
+#include "words/rule_source_words.h"
 
 #include <cmath>
 
@@ -113,8 +115,11 @@ std::string moved_lamp_words(const MovedLampAnswer& answer, const Study& study,
                              const MoveLampTask& task, const TextStyle& style)
 {
     std::string text = wrapped(moved_lamp_sentence(answer, study), style.columns) + "\n";
+    const std::string sources =
+        "\n" + rule_sources_words(asked_rows(study, asked_checks(study, task.checks)), style) +
+        "\n";
     if (answer.met_as_drawn)
-        return text + wrapped(caution, style.columns) + "\n";
+        return text + sources + wrapped(caution, style.columns) + "\n";
     if (answer.least)
         text += "\nThe least move found\n" +
                 labelled_block(least_entries(answer, study), indent, style);
@@ -127,7 +132,7 @@ std::string moved_lamp_words(const MovedLampAnswer& answer, const Study& study,
     text += wrapped("The body stays: whether the lamp has room where it is moved to, and whether "
                     "its cut in the body fits, has to be seen in CAD.",
                     style.columns);
-    return text + "\n" + wrapped(caution, style.columns) + "\n";
+    return text + "\n" + sources + wrapped(caution, style.columns) + "\n";
 }
 
 } // namespace glim

@@ -1,11 +1,13 @@
 #include "words/relief_words.h"
 
+#include "model/asked_checks.h"
 #include "model/rule.h"
 #include "words/bearing_words.h"
 #include "words/look_words.h"
 #include "words/name_list.h"
 #include "words/numbers.h"
 #include "words/row_words.h"
+#include "words/rule_source_words.h"
 
 #include <algorithm>
 
@@ -197,7 +199,9 @@ std::string relief_words(const Relief& relief, const Study& study, const TextSty
     append(entries, limit_entries(relief));
     append(entries, proof_entries(relief));
     return wrapped(relief_sentence(relief, study), style.columns) + "\n" +
-           labelled_block(entries, indent, style) + "\n" + wrapped(caution, style.columns) + "\n";
+           labelled_block(entries, indent, style) + "\n" +
+           rule_sources_words(asked_rows(study, asked_checks(study, study.relief.checks)), style) +
+           "\n" + wrapped(caution, style.columns) + "\n";
 }
 
 } // namespace glim

@@ -6,6 +6,8 @@
 #include "words/name_list.h"
 #include "words/numbers.h"
 #include "words/row_words.h"
+#include "words/rule_source_words.h"
+#include "words/verdict_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -295,8 +297,11 @@ std::string verdict_figure_words(const RowFindings& row, const LampVerdict& verd
 {
     if (const auto* most = std::get_if<MostHidden>(&row.row.criterion); most && has_areas(verdict))
         return share_hidden_words(verdict, look, most->share);
-    const std::string place = has_areas(verdict) ? " from " + place_words(verdict, look) : "";
-    return figure_words(row, verdict) + place;
+    if (has_areas(verdict))
+        return figure_words(row, verdict) + " from " + place_words(verdict, look);
+    return verdict.measured.empty()
+               ? row.row.id
+               : figure_words(row, verdict) + " (" + tightest(verdict).what + ")";
 }
 
 std::string deciding_figure_words(const CheckFindings& check, const std::vector<LampLook>& looks)
@@ -333,7 +338,8 @@ std::string situations_words(const SituationFindings& found, const Study& study,
     for (const std::string& change : changes)
         text += wrapped(change, style.columns) + "\n";
     text += (changes.empty() ? "" : "\n") + grounds_text(study, style);
-    return text + wrapped(caution, style.columns) + "\n";
+    return text + rule_sources_words(rows_in(found.found), style) + "\n" +
+           wrapped(caution, style.columns) + "\n";
 }
 
 } // namespace glim

@@ -1,5 +1,6 @@
 #include "machine/new_folder.h"
 
+#include "machine/checksum.h"
 #include "machine/temporary_folder.h"
 #include "machine/whole_file.h"
 
@@ -76,8 +77,8 @@ TEST_CASE("a folder of results appears whole, with a marker that lists its files
     CHECK(test::read(target / "z.json") == "{}");
     CHECK(test::read(target / "pictures/front.svg") == "<svg/>");
     CHECK(test::read(target / ".cornerglim") ==
-          "# Files that cornerglim wrote here and may replace. Others it leaves alone.\n"
-          "pictures/front.svg\nz.json\n");
+          "# Files that cornerglim wrote here and may replace. Others it leaves alone.\n" +
+              checksum_of("<svg/>") + "  pictures/front.svg\n" + checksum_of("{}") + "  z.json\n");
     CHECK(folder.entries() == 1);
 }
 
@@ -105,6 +106,29 @@ TEST_CASE("a second run replaces the folder and nothing of the first is left", "
     CHECK_FALSE(fs::exists(folder / "out/sub"));
     CHECK(static_cast<unsigned>(fs::status(folder / "out").permissions()) == 0750);
     CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("a file of ours that somebody has worked on is not replaced", "[machine]")
+{
+    const TemporaryFolder folder;
+    write_results(folder / "out", "study.toml", "as written");
+    test::write(folder / "out/study.toml", "by hand");
+    CHECK_THROWS_AS(NewFolder(folder / "out"), WriteRefused);
+    CHECK(test::read(folder / "out/study.toml") == "by hand");
+    test::write(folder / "out/study.toml", "as written");
+    CHECK_NOTHROW(NewFolder(folder / "out"));
+}
+
+TEST_CASE("a marker without checksums still lists what may be replaced", "[machine]")
+{
+    const TemporaryFolder folder;
+    fs::create_directory(folder / "out");
+    test::write(folder / "out/old", "anything");
+    test::write(
+        folder / "out/.cornerglim",
+        "# Files that cornerglim wrote here and may replace. Others it leaves alone.\nold\n");
+    write_results(folder / "out", "new", "1");
+    CHECK_FALSE(fs::exists(folder / "out/old"));
 }
 
 TEST_CASE("a folder of results may be empty and is known again", "[machine]")

@@ -19,6 +19,7 @@ struct Told {
 Told made_answer()
 {
     Told told{lamp_behind(plate(Point::Zero(), 60, 40), {wall(5, -600, -60, -300, 300)}), {}};
+    told.study.tables.emplace_back();
     told.study.checks.push_back({"across", 0, "across", {LampId{0}}});
     AddedLampAnswer& answer = told.answer;
     answer.checks = {0};

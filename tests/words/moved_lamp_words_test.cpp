@@ -13,6 +13,7 @@ namespace {
 Study made_study()
 {
     Study study = lamp_alone(plate(Point::Zero(), 60, 40));
+    study.tables.emplace_back();
     study.checks.push_back({"across", 0, "across", {LampId{0}}});
     return study;
 }
