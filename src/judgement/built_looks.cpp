@@ -177,17 +177,17 @@ void BuiltLooks::see_what_decides(Bench& bench, const BuildPlaces& places) const
     std::vector<std::optional<Area>> least(followed_.size());
     for (std::size_t l = 0; l < eyes_.size(); ++l) {
         const std::vector<NearEye::Before> before = before_eyes(l, places);
-        for (const auto& [at, area] : surely_seen(l, before)) {
-            const std::vector<std::size_t>& whose = verdicts_at_[l][at];
-            SeenArea& seen = bench.looks[l].seen[at];
+        for (const SurelySeen& sure : surely_seen(l, before)) {
+            const std::vector<std::size_t>& whose = verdicts_at_[l][sure.at];
+            SeenArea& seen = bench.looks[l].seen[sure.at];
             const bool decides =
                 !plan_.visible_only[l] || std::any_of(whose.begin(), whose.end(), [&](auto v) {
-                    return !least[v] || area <= *least[v] + clearly_more;
+                    return !least[v] || sure.area <= *least[v] + clearly_more;
                 });
             if (decides)
-                see(bench, l, at, before);
+                see(bench, l, sure.at, before);
             else
-                seen.visible = seen.low = seen.high = area;
+                seen.visible = seen.low = seen.high = sure.area;
             for (const std::size_t v : whose)
                 least[v] = std::min(least[v].value_or(seen.visible), seen.visible);
         }

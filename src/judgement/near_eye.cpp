@@ -82,7 +82,7 @@ Length pitch_for(const TriangleMesh& lit, bool hidden_too, Length feature)
 
 NearEye::NearEye(const BuildGround& ground, const LampStanding& lamp,
                  const std::vector<Direction>& toward, bool hidden_too, const Workers& workers)
-    : ground_(ground), hidden_too_(hidden_too), toward_(toward)
+    : ground_(ground), toward_(toward)
 {
     const PreparedScene& scene = ground.scene;
     for (const std::vector<SurfaceId>& surfaces :
@@ -150,6 +150,7 @@ std::vector<NearLook> NearEye::looks_of(const Piece& piece, const Lattice& latti
     };
     const LampView fine = view(ground_.study.sampling.feature), coarse = view(lattice.pitch);
     std::vector<Flock> flocks;
+    flocks.reserve(obstacles.size());
     for (const Companions& companions : obstacles)
         flocks.push_back(flock_of(piece, companions));
     const Angle turn = ground_.moves.widest_turn(piece.stands.surface, ground_.widest);
@@ -198,6 +199,7 @@ StrayedBodies NearEye::strayed(const Piece& piece, const std::vector<Companions>
 NearEye::Before NearEye::before(const BuildPlaces& places) const
 {
     Before before;
+    before.pieces.reserve(pieces_.size());
     for (const Piece& piece : pieces_)
         before.pieces.push_back(
             {strayed(piece, piece.obstacles, places), strayed(piece, piece.approved, places)});

@@ -65,7 +65,6 @@ private:
                           const BuildPlaces& places) const;
 
     BuildGround ground_;
-    bool hidden_too_;
     std::vector<Direction> toward_;
     std::vector<Piece> pieces_;
 };

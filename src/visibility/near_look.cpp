@@ -111,12 +111,9 @@ void NearLook::Drawn::add(const Flock& flock)
     }
     if (flock.reach <= Length())
         return;
-    std::vector<PerSector<float>> own = glim::corner_doubts(fine, flock, coarse.lattice());
-    for (std::size_t v = 0; v < own.size(); ++v) {
-        if (coarse.skip(static_cast<Index>(v)) < 0)
-            own[v] = {}; // no ray starts there as drawn, but one may where the face has turned
+    std::vector<PerSector<float>> own = glim::corner_doubts(fine, flock, coarse);
+    for (std::size_t v = 0; v < own.size(); ++v)
         doubts.corners[v] = std::min(doubts.corners[v], least_of(own[v]));
-    }
     doubts.reach = std::max(doubts.reach, static_cast<float>(in_mm(flock.reach)));
     corner_doubts.back() = std::move(own);
 }

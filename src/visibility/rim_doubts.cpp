@@ -154,7 +154,7 @@ private:
 } // namespace
 
 std::vector<PerSector<float>> corner_doubts(const LitLook& fine, const Flock& flock,
-                                            const LitLattice& lattice)
+                                            const LitLook& coarse)
 {
     const Hidden hidden = fine.hidden_by(flock.caster);
     const Hidden touched = flock.with_lit_face ? Hidden(hidden.size())
@@ -164,10 +164,11 @@ std::vector<PerSector<float>> corner_doubts(const LitLook& fine, const Flock& fl
     add_patches_beside(fine, {hidden, flock.caster, flock.reach}, doubtful);
     const Neighbourhood near(doubtful);
     const ViewPlane plane(fine.toward());
-    std::vector<PerSector<float>> doubts;
-    doubts.reserve(lattice.vertices().size());
-    for (const Point& p : lattice.vertices())
-        doubts.push_back(near.nearest(plane.project(p), flock.reach));
+    const std::vector<Point>& corners = coarse.lattice().vertices();
+    std::vector<PerSector<float>> doubts(corners.size());
+    for (LitLattice::Index v = 0; v < corners.size(); ++v)
+        if (coarse.skip(v) >= 0)
+            doubts[v] = near.nearest(plane.project(corners[v]), flock.reach);
     return doubts;
 }
 

@@ -3,6 +3,7 @@
 #include "input/shipped_tables.h"
 #include "judgement/check_study.h"
 #include "judgement/situations.h"
+#include "judgement/tolerance_study.h"
 
 #include <catch2/catch.hpp>
 
@@ -216,6 +217,32 @@ TEST_CASE("theme B's load tray may be down, but not up, and no state changes an 
     CHECK(up == 1);
     CHECK(down == 2); // the tray down, the bonnet open
     CHECK(states == 6);
+}
+
+TEST_CASE(
+    "theme B's tolerances leave too few builds for the wanted share, and some factor would do",
+    "[demo]")
+{
+    Study study = theme("b");
+    ToleranceTask& task = study.variation.task;
+    task.step = degrees(15);
+    task.builds = 256;
+    task.directions = 4;
+    REQUIRE(task.asked);
+    const ToleranceFindings found = study_tolerances(Session(study), {});
+    for (const ToleratedCheck& check : found.checks) {
+        CHECK(check.as_drawn == Outcome::met);
+        CHECK(check.share.share > 0.95);
+        CHECK(check.share.share < task.share);
+    }
+    const auto may_fail = [](const ToleratedVerdict& verdict) {
+        return verdict.worst && verdict.worst->outcome == Outcome::not_met;
+    };
+    CHECK(std::any_of(found.verdicts.begin(), found.verdicts.end(), may_fail));
+    REQUIRE(found.needed);
+    REQUIRE(found.needed->factor);
+    CHECK(*found.needed->factor > 0);
+    CHECK(*found.needed->factor < 1);
 }
 
 } // namespace
