@@ -20,7 +20,8 @@ std::string overlay_of(const Relief& relief, const std::vector<std::string>& fil
                        const Study& study, const std::filesystem::path& target)
 {
     StudyOverlay overlay{.base = study.file,
-                         .title = (study.title.empty() ? "" : study.title + ", ") + "relieved",
+                         .title = (study.title.empty() ? "" : study.title + ", ") +
+                                  (relief.found() ? "relieved" : "relieved, but not enough"),
                          .about = {"A relief, laid over the study that it was found for:",
                                    "`cornerglim check` reads it like any other."}};
     for (std::size_t i = 0; i < files.size(); ++i)

@@ -2,6 +2,7 @@
 
 #include "report/rule_json.h"
 #include "words/citation_words.h"
+#include "words/numbers.h"
 
 #include <algorithm>
 
@@ -12,8 +13,9 @@ std::string provenance_note(const std::vector<const RuleRow*>& rows)
     const auto unverified = std::count_if(rows.begin(), rows.end(), [](const RuleRow* row) {
         return row->citation.provenance != Provenance::read;
     });
-    return std::to_string(unverified) + " of " + std::to_string(rows.size()) +
-           " rows were not read in the published text: look up each figure in the edition in force "
+    return std::to_string(unverified) + " of " + counted(rows.size(), "row") +
+           (unverified == 1 ? " was" : " were") +
+           " not read in the published text: look up each figure in the edition in force "
            "before anybody relies on it. The provenance of every row stands below.";
 }
 

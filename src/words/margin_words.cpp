@@ -131,7 +131,10 @@ std::string margin_note(const MarginFindings& found)
            "its normal; found to " +
            mm(margin_accuracy) + " on exact areas, looking every " +
            angle_words(found.wanted.step) +
-           ". Meshes count as exact: what they may be off comes on top.";
+           ". What a mm loses holds about where the surface is drawn: further on another surface "
+           "may "
+           "take over, such as one that borders on it and stays. Meshes count as exact: what they "
+           "may be off comes on top.";
 }
 
 std::string margin_sentences(const MarginFindings& found, const Study& study,

@@ -130,7 +130,9 @@ std::string moved_lamp_words(const MovedLampAnswer& answer, const Study& study,
             wrapped("One way alone, looked at every " + angle_words(answer.step), style.columns) +
             "\n" + labelled_block(ways, indent, style);
     text += wrapped("The body stays: whether the lamp has room where it is moved to, and whether "
-                    "its cut in the body fits, has to be seen in CAD.",
+                    "its cut in the body fits, has to be seen in CAD. A lamp that turns or tilts "
+                    "turns its light with it: whether its light output still meets its own rule is "
+                    "not looked at.",
                     style.columns);
     return text + "\n" + sources + wrapped(caution, style.columns) + "\n";
 }
