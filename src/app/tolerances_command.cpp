@@ -38,7 +38,8 @@ std::string output_of(const ToleranceFindings& found, const Study& study,
     if (request.json)
         return text_of(tolerances_json(found, study, canonical_command(request)));
     if (request.quiet)
-        return wrapped(tolerances_sentence(found), style.columns) + "\n";
+        return wrapped(tolerances_sentence(found, study.variation.task.share), style.columns) +
+               "\n";
     return tolerances_words(found, study, style);
 }
 

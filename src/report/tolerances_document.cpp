@@ -137,7 +137,8 @@ Document tolerances_document(const ToleranceFindings& found, const Study& study,
                              const std::vector<std::string>& names, const std::string& command)
 {
     std::vector<Block> blocks{Heading{1, "Builds within tolerances"}};
-    blocks.push_back(Paragraph{.text = tolerances_sentence(found), .is_lead = true});
+    blocks.push_back(
+        Paragraph{.text = tolerances_sentence(found, study.variation.task.share), .is_lead = true});
     blocks.push_back(shares(found));
     if (found.needed)
         blocks.push_back(Paragraph{needed_tolerance_words(*found.needed, study)});

@@ -161,7 +161,7 @@ Json tolerances_json(const ToleranceFindings& found, const Study& study, const s
     for (const std::string& sentence : tolerance_cautions(found))
         cautions.emplace_back(sentence);
     return Json::Object{{"caution", caution},
-                        {"answer", tolerances_sentence(found)},
+                        {"answer", tolerances_sentence(found, study.variation.task.share)},
                         {"command", command},
                         {"partial", found.partial},
                         {"builds", found.builds},

@@ -188,13 +188,31 @@ std::string share_of_builds_words(const ShareOfBuilds& share)
                : met + " (" + percent(share.low) + " to " + percent(share.high) + " %)";
 }
 
-std::string tolerances_sentence(const ToleranceFindings& found)
+namespace {
+
+std::string enough_words(const ShareOfBuilds& share, double wanted)
+{
+    const std::string least = percent(wanted) + " %";
+    if (share.low >= wanted)
+        return "That is enough: " + least + " are wanted.";
+    if (share.high < wanted)
+        return "That is too few: " + least + " are wanted.";
+    return "Whether that is enough for the wanted " + least + " is open: more `builds` would tell.";
+}
+
+/// Two decimals, never more than the figure.
+std::string rounded_down(double figure) { return rounded(std::floor(100 * figure) / 100, 2); }
+
+} // namespace
+
+std::string tolerances_sentence(const ToleranceFindings& found, double wanted)
 {
     if (found.factors.empty())
         return "Nothing varies: no tolerance is above 0, and every build is as drawn.";
     return (found.partial ? "Stopped early: of " : "Of ") + counted(found.builds, "build") + " " +
            share_of_builds_words(found.all_checks) +
-           " meet every check; in brackets where the share lies with 95 % confidence.";
+           " meet every check; in brackets where the share lies with 95 % confidence. " +
+           enough_words(found.all_checks, wanted);
 }
 
 std::string tolerated_verdict_words(const ToleratedVerdict& verdict, const ToleranceFindings& found)
@@ -307,13 +325,14 @@ std::string needed_tolerance_words(const NeededTolerance& needed, const Study& s
     for (const ToleranceWayWord& way : tolerance_way_words)
         if (tolerance[way.way] > 0)
             figures.push_back(std::string(way.key) + " " +
-                              rounded(*needed.factor * tolerance[way.way], 3) + " " +
+                              rounded_down(*needed.factor * tolerance[way.way]) + " " +
                               std::string(way.unit));
     return "For " + wanted + " of builds to meet every check, `" + tolerance.name + "` may be " +
            (needed.at_least ? "at least " : "at most ") + name_list(figures) + ", " +
            rounded(*needed.factor, 2) + " times what it is" +
            (needed.at_least ? " (more was not tried)" : "") +
-           ", as long as all else stays: there " + there + " do.";
+           ", as long as all else stays: there " + there +
+           (needed.there.low < needed.wanted ? " do, too few to be sure: an estimate." : " do.");
 }
 
 std::vector<std::string> tolerance_cautions(const ToleranceFindings& found)
@@ -343,7 +362,8 @@ std::vector<std::string> tolerance_cautions(const ToleranceFindings& found)
 std::string tolerances_words(const ToleranceFindings& found, const Study& study,
                              const TextStyle& style)
 {
-    std::string text = wrapped(tolerances_sentence(found), style.columns) + "\n";
+    std::string text =
+        wrapped(tolerances_sentence(found, study.variation.task.share), style.columns) + "\n";
     for (const ToleratedCheck& check : found.checks)
         text += check_words(check, found, study, style);
     if (found.needed)

@@ -13,8 +13,9 @@ namespace glim {
 std::string tolerances_words(const ToleranceFindings& found, const Study& study,
                              const TextStyle& style = {});
 
-/// One sentence: "Of 4096 builds 97.2 % meet every check (95 % interval: 96.6 to 97.7 %)."
-std::string tolerances_sentence(const ToleranceFindings& found);
+/// "Of 4096 builds 97.2 % (96.6 to 97.7 %) meet every check; ...", and whether that is enough for
+/// `wanted`, the share of builds that are to meet them.
+std::string tolerances_sentence(const ToleranceFindings& found, double wanted);
 
 /// "97.2 % (96.6 to 97.7 %)"
 std::string share_of_builds_words(const ShareOfBuilds& share);
