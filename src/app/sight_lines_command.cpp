@@ -1,5 +1,6 @@
 #include "app/commands.h"
 #include "input/read_lamp_sketch.h"
+#include "machine/progress_line.h"
 #include "machine/terminal.h"
 #include "report/sight_lines_json.h"
 #include "report/write_sight_lines.h"
@@ -13,8 +14,12 @@ Answer answer(const SightLinesRequest& request, const Surroundings& here)
     std::optional<NewFolder> folder;
     if (request.out)
         folder.emplace(*request.out);
+    ProgressLine line(may_show_progress());
     const SightLines lines =
-        find_sight_lines(sketch, {.threads = request.threads, .stop = here.stop, .progress = {}});
+        find_sight_lines(sketch, {.threads = request.threads,
+                                  .stop = here.stop,
+                                  .progress = line.telling("drawing sight lines", "rows")});
+    line.erase();
     if (folder)
         write_sight_lines(lines, sketch, *folder);
     return {lines.kept() ? ExitCode::met : ExitCode::not_met,

@@ -179,8 +179,10 @@ LampSketch read_lamp_sketch(const std::filesystem::path& file)
     sketch.study.title = top.text("title").value_or("");
     read_vehicle(top, sketch);
     read_lamp(top, sketch);
-    if (std::optional<TriangleMesh> lens = read_sketched_lens(top); lens && complaints.empty())
-        put_lens(top, std::move(*lens), sketch);
+    if (std::optional<SketchedLens> lens = read_sketched_lens(top); lens && complaints.empty()) {
+        sketch.facets_of_file = lens->facets_of_file;
+        put_lens(top, std::move(lens->mesh), sketch);
+    }
     read_rule(top, sketch);
     read_drawing(top, sketch);
     top.complain_of_unknown_keys();

@@ -4,6 +4,7 @@
 #include "geometry/placement.h"
 #include "input/axis_words.h"
 #include "input/read_mesh.h"
+#include "input/read_selection.h"
 #include "model/source_file.h"
 #include "model/study.h"
 #include "units/trig.h"
@@ -98,53 +99,92 @@ std::optional<TriangleMesh> wrapped_lens(TableReader& lens)
     return strips(edges, *height);
 }
 
-std::optional<TriangleMesh> mesh_lens(TableReader& lens)
+/// The axes of a lens: x ahead, z up.
+Vehicle sketch_axes()
+{
+    Vehicle vehicle;
+    vehicle.forward = Direction::x();
+    vehicle.up = Direction::z();
+    return vehicle;
+}
+
+/// What `select` leaves of the file; nothing after a complaint.
+std::optional<SketchedLens> selected_lens(TableReader& lens, MeshFile file, const Selection& chosen)
+{
+    const NamedMesh named{std::move(file.mesh), std::move(file.parts),
+                          std::move(file.part_of_facet)};
+    if (complain_of_idle_patterns(named, chosen, lens.complaints()) > 0)
+        return std::nullopt;
+    const std::vector<std::uint32_t> facets = selected_facets(named, chosen, sketch_axes());
+    if (facets.empty()) {
+        lens.complain("select", "`select` of [lens] selects no facet",
+                      "no facet fits all its keys at once; the box counts x ahead, y outboard and "
+                      "z up in the file's own place");
+        return std::nullopt;
+    }
+    return SketchedLens{part_of(named.mesh, facets), named.mesh.facets.size()};
+}
+
+std::optional<SketchedLens> mesh_lens(TableReader& lens)
 {
     lens.demand("file", "name the mesh file");
     lens.demand("unit", "write \"mm\", \"cm\", \"m\", \"inch\" or \"foot\"");
     const std::optional<std::string> file = lens.text("file");
     const MeshUnit* unit = lens.row_of("unit", mesh_units, &MeshUnit::word);
     const std::optional<FrameAxes> axes = read_axes(lens);
+    const std::size_t complaints_before = lens.complaints().size();
+    const Selection chosen = read_selection(lens);
+    if (lens.complaints().size() > complaints_before)
+        return std::nullopt;
     if (!file || !unit || !axes)
         return std::nullopt;
     const std::filesystem::path path = lens.folder_of("file") / *file;
     try {
-        TriangleMesh mesh = read_mesh(path, path.string()).mesh;
-        for (Point& p : mesh.points)
+        MeshFile mesh = read_mesh(path, path.string());
+        for (Point& p : mesh.mesh.points)
             p *= in_mm(unit->one);
-        return placed(mesh, Placement::axes(FrameAxes{}.columns(), axes->columns()));
+        mesh.mesh = placed(mesh.mesh, Placement::axes(FrameAxes{}.columns(), axes->columns()));
+        return selected_lens(lens, std::move(mesh), chosen);
     } catch (const InputError& error) {
         lens.complaints().add(error);
         return std::nullopt;
     }
 }
 
-std::optional<TriangleMesh> lens_of(TableReader& lens)
+/// Nothing where there is no lens.
+std::optional<SketchedLens> drawn(std::optional<TriangleMesh> mesh)
+{
+    return mesh ? std::optional(SketchedLens{std::move(*mesh)}) : std::nullopt;
+}
+
+std::optional<SketchedLens> lens_of(TableReader& lens)
 {
     lens.demand("outline", "write outline = \"flat\", \"wrap\" or \"mesh\"");
     const std::optional<std::size_t> outline = lens.choice("outline", outlines);
     if (!outline)
         return std::nullopt;
-    return *outline == 0 ? flat_lens(lens) : *outline == 1 ? wrapped_lens(lens) : mesh_lens(lens);
+    return *outline == 0   ? drawn(flat_lens(lens))
+           : *outline == 1 ? drawn(wrapped_lens(lens))
+                           : mesh_lens(lens);
 }
 
 } // namespace
 
-std::optional<TriangleMesh> read_sketched_lens(TableReader& top)
+std::optional<SketchedLens> read_sketched_lens(TableReader& top)
 {
     std::optional<TableReader> lens = top.table("lens", "[lens]");
     if (!lens) {
         top.demand("lens", "add [lens] with outline = \"flat\", \"wrap\" or \"mesh\"");
         return std::nullopt;
     }
-    std::optional<TriangleMesh> mesh = lens_of(*lens);
+    std::optional<SketchedLens> drawn = lens_of(*lens);
     lens->complain_of_unknown_keys();
-    if (!mesh || mesh->points.empty())
+    if (!drawn || drawn->mesh.points.empty())
         return std::nullopt;
-    const Point middle = box_of(*mesh).centre();
-    for (Point& p : mesh->points)
+    const Point middle = box_of(drawn->mesh).centre();
+    for (Point& p : drawn->mesh.points)
         p -= middle;
-    return mesh;
+    return drawn;
 }
 
 } // namespace glim

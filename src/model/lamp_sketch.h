@@ -16,6 +16,8 @@ struct LampSketch {
     Length height;  ///< of the lens, upright
     Length lateral; ///< of its centre from the median plane
     Length above;   ///< of its centre above the ground
+    /// How many facets the lens's file has, of which some may have been selected; 0: no file.
+    std::size_t facets_of_file = 0;
 };
 
 } // namespace glim

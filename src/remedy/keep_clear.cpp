@@ -217,7 +217,7 @@ void SpaceFinder::add(const AskedCheck& check, const AskedRow& row, const Asked&
     const SpaceReach reach =
         wish_.plane ? reach_of_plane(*wish_.plane, frame) : reach_of_box(found_.reach, frame);
     const TriangleMesh lit = frame.into(session_.scene().lit_surface_of(asked.lamp));
-    const PartChoice choice = chosen_part(lit, {space.field, *needed}, wish_, reach);
+    const PartChoice choice = chosen_part(lit, {space.field, *needed}, wish_, reach, workers_.stop);
     const KeptParts& kept = choice.kept;
     space.least = least_sight(lit, space.field);
     space.shows_too_little =

@@ -2,6 +2,7 @@
 
 #include "geometry/components.h"
 #include "geometry/weld.h"
+#include "machine/stop.h"
 #include "units/trig.h"
 
 #include <algorithm>
@@ -116,7 +117,7 @@ KeepClearBodies keep_clear_bodies(const TriangleMesh& lit, const KeptParts& kept
     return bodies;
 }
 
-Volume about_volume(const KeepClearSet& set, const SpaceReach& reach)
+Volume about_volume(const KeepClearSet& set, const SpaceReach& reach, const std::stop_token& stop)
 {
     Point2 least = reach.plan.front(), most = least;
     for (const Point2& p : reach.plan) {
@@ -125,12 +126,15 @@ Volume about_volume(const KeepClearSet& set, const SpaceReach& reach)
     }
     const Point2 step = (most - least) / volume_grid;
     double heights = 0;
-    for (int i = 0; i < volume_grid; ++i)
+    for (int i = 0; i < volume_grid; ++i) {
+        if (stop.stop_requested())
+            throw Stopped();
         for (int j = 0; j < volume_grid; ++j) {
             const Point2 place = least + Point2(step.x() * (i + 0.5), step.y() * (j + 0.5));
             if (const std::optional<HeightSpan> column = set.column(place))
                 heights += in_mm(column->top - column->bottom);
         }
+    }
     return cubic_millimetres(heights * step.x() * step.y());
 }
 

@@ -24,7 +24,8 @@ KeepClearBodies keep_clear_bodies(const TriangleMesh& lit, const KeptParts& kept
                                   const SpaceReach& reach, Length chord_error,
                                   const Workers& workers);
 
-/// About how large the space is: heights over a grid of places, added up.
-Volume about_volume(const KeepClearSet& set, const SpaceReach& reach);
+/// About how large the space is: heights over a grid of places, added up. Throws
+/// Stopped.
+Volume about_volume(const KeepClearSet& set, const SpaceReach& reach, const std::stop_token& stop);
 
 } // namespace glim

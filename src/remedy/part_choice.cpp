@@ -23,7 +23,7 @@ std::optional<PartNeeded> part_needed(const Criterion& criterion)
 }
 
 PartChoice chosen_part(const TriangleMesh& lit, const PartAsked& asked, const KeepClearWish& wish,
-                       const SpaceReach& reach)
+                       const SpaceReach& reach, const std::stop_token& stop)
 {
     if (asked.needed.share >= 1)
         return {whole_parts(asked.field), true};
@@ -34,7 +34,7 @@ PartChoice chosen_part(const TriangleMesh& lit, const PartAsked& asked, const Ke
     for (const FavouredEdge edge : edges) {
         KeptParts kept = kept_parts(lit, asked.field, asked.needed, edge, wish.part_step);
         const Volume volume =
-            about_volume(KeepClearSet(sheaves_of(lit, kept), reach.levels), reach);
+            about_volume(KeepClearSet(sheaves_of(lit, kept), reach.levels), reach, stop);
         if (choice.by_edge.empty() || volume < smallest) {
             choice.kept = std::move(kept);
             smallest = volume;

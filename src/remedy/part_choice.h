@@ -3,6 +3,8 @@
 #include "model/criterion.h"
 #include "remedy/keep_clear_bodies.h"
 
+#include <stop_token>
+
 namespace glim {
 
 /// What a row wants to be seen of a lamp in every direction; nothing where it asks for no space.
@@ -23,8 +25,8 @@ struct PartChoice {
 };
 
 /// The part along the edge that the wish favours, or the one whose space within `reach` is
-/// smallest. `lit`: level frame.
+/// smallest. `lit`: level frame. Throws Stopped.
 PartChoice chosen_part(const TriangleMesh& lit, const PartAsked& asked, const KeepClearWish& wish,
-                       const SpaceReach& reach);
+                       const SpaceReach& reach, const std::stop_token& stop);
 
 } // namespace glim

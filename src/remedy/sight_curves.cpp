@@ -1,5 +1,7 @@
 #include "remedy/sight_curves.h"
 
+#include "machine/stop.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -91,10 +93,15 @@ std::string millimetres_words(double mm) { return std::to_string(std::lround(mm)
 
 } // namespace
 
-std::vector<LimitCurve> limit_curves(const KeepClearSet& set, const LampSketch& sketch)
+std::vector<LimitCurve> limit_curves(const KeepClearSet& set, const LampSketch& sketch,
+                                     const std::stop_token& stop)
 {
     const SketchSpace space(set, sketch);
     const double ahead = space.ahead() - inside_mm;
+    const auto heed_stop = [&stop] {
+        if (stop.stop_requested())
+            throw Stopped();
+    };
     std::vector<LimitCurve> curves;
     const auto add = [&](SightView view, std::string label, std::vector<Point2> points) {
         if (points.size() > 2)
@@ -106,14 +113,21 @@ std::vector<LimitCurve> limit_curves(const KeepClearSet& set, const LampSketch& 
     };
     for (std::vector<Point2>& outline : space.plan())
         add(SightView::plan, "at the heights of the lens", std::move(outline));
-    add(SightView::side, "wherever across",
-        ring(-space.ahead(), ahead, [&](double x) { return space.over_all(x); }));
-    add(SightView::side, "on the median plane",
-        ring(-space.ahead(), ahead, [&](double x) { return space.at(x, 0); }));
+    add(SightView::side, "wherever across", ring(-space.ahead(), ahead, [&](double x) {
+            heed_stop();
+            return space.over_all(x);
+        }));
+    add(SightView::side, "on the median plane", ring(-space.ahead(), ahead, [&](double x) {
+            heed_stop();
+            return space.at(x, 0);
+        }));
     for (const double share : front_shares) {
         const double x = share * space.ahead() - inside_mm;
         add(SightView::front, millimetres_words(x) + " ahead",
-            ring(-space.aside(), space.aside(), [&](double y) { return space.at(x, y); }));
+            ring(-space.aside(), space.aside(), [&](double y) {
+                heed_stop();
+                return space.at(x, y);
+            }));
     }
     return curves;
 }

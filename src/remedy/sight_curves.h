@@ -2,13 +2,17 @@
 
 #include "remedy/sight_lines.h"
 
+#include <stop_token>
+
 namespace glim {
 
 /// Plan view: the outline of the places above which the space is. Side view: its lower and upper
 /// limit over all places across the vehicle (what stays below or above is free wherever it is), and
 /// on the median plane. Front view: its sections so far ahead of the lens's centre as
 /// `front_shares` of the drawing. `set`: level frame of the sketch's lamp.
-std::vector<LimitCurve> limit_curves(const KeepClearSet& set, const LampSketch& sketch);
+/// Throws Stopped.
+std::vector<LimitCurve> limit_curves(const KeepClearSet& set, const LampSketch& sketch,
+                                     const std::stop_token& stop);
 inline constexpr std::array front_shares = {0.25, 0.5, 1.0};
 
 /// From the lens's inner edge to the far side of the vehicle, every `nose_step`.

@@ -1,5 +1,6 @@
 #include "remedy/sight_lines.h"
 
+#include "judgement/conditions.h"
 #include "judgement/plan.h"
 #include "machine/stop.h"
 #include "remedy/part_choice.h"
@@ -72,6 +73,28 @@ void refuse_without_curves(const SightLines& lines, const LampSketch& sketch)
                "ask a rule whose field is a range of directions");
 }
 
+bool is_unknown(Measured quantity, const Study& study)
+{
+    return (quantity == Measured::vehicle_category && study.vehicle.category.empty()) ||
+           (quantity == Measured::lamp_category && study.lamps[LampId{0}].category.empty());
+}
+
+/// On what that the sketch does not say it hangs whether the row applies; nothing if on nothing.
+std::optional<Measured> unknown_for(const RuleRow& row, const AskedCheck& check, const Study& study)
+{
+    if (!speaks_of(row, study.lamps[LampId{0}].function))
+        return std::nullopt;
+    std::vector<Condition> conditions = row.when;
+    for (const Rule* rule : rules_under(*check.table, check.check->rule))
+        for (const RuleRow* below : rows_under(*check.table, rule->id))
+            if (below->id == row.id)
+                conditions.insert(conditions.end(), rule->when.begin(), rule->when.end());
+    for (const Condition& condition : conditions)
+        if (is_unknown(condition.quantity, study))
+            return condition.quantity;
+    return std::nullopt;
+}
+
 } // namespace
 
 SightLines find_sight_lines(const LampSketch& sketch, const Workers& workers)
@@ -85,11 +108,19 @@ SightLines find_sight_lines(const LampSketch& sketch, const Workers& workers)
         const Asked& asked = row.lamps.front();
         const std::optional<PartNeeded> needed = part_needed(row.row->criterion);
         if (!needed || asked.not_applicable || asked.category_open || row.proof_from) {
-            lines.without_space.push_back(row.row->id);
+            const auto unknown = needed && asked.not_applicable
+                                     ? unknown_for(*row.row, plan.checks.front(), sketch.study)
+                                     : std::nullopt;
+            if (unknown)
+                lines.left_open.push_back({row.row->id, *unknown});
+            else
+                lines.without_space.push_back(row.row->id);
             continue;
         }
         if (workers.stop.stop_requested())
             throw Stopped();
+        if (workers.progress)
+            workers.progress(lines.rows.size(), plan.checks.front().rows.size());
         const LampLook& look = plan.looks[asked.look];
         const LevelFrame frame(look.centre, look.frame);
         const TriangleMesh vehicle_lit = session.scene().lit_surface_of(asked.lamp);
@@ -102,19 +133,20 @@ SightLines find_sight_lines(const LampSketch& sketch, const Workers& workers)
         measure_lens(lit, found);
         const SpaceReach reach{plan_of_drawing(sketch),
                                {millimetres(-highest_mm), millimetres(highest_mm)}};
-        const PartChoice choice =
-            chosen_part(lit, {found.field, *needed}, session.study().keep_clear, reach);
+        const PartChoice choice = chosen_part(lit, {found.field, *needed},
+                                              session.study().keep_clear, reach, workers.stop);
         if (!choice.whole)
             found.kept = choice.kept.edge;
         lines.lens = box_of(vehicle_lit);
         lines.face = area_of(lit);
+        lines.facets = lit.facets.size();
         if (is_flat(found.field)) {
             lines.rows.push_back(std::move(found));
             continue;
         }
         const KeepClearSet set(sheaves_of(lit, choice.kept), reach.levels);
         found.nose = nose_reaches(set, sketch, lines.lens);
-        for (LimitCurve& curve : limit_curves(set, sketch)) {
+        for (LimitCurve& curve : limit_curves(set, sketch, workers.stop)) {
             curve.row = lines.rows.size();
             lines.curves.push_back(std::move(curve));
         }

@@ -56,14 +56,22 @@ struct SightRow {
     bool lens_too_small() const { return is_too_small(least_shown, needed); }
 };
 
+/// A row that may ask for a space, but hangs on what the sketch does not say.
+struct RowLeftOpen {
+    std::string row;
+    Measured hangs_on = Measured::vehicle_category;
+};
+
 struct SightLines {
     std::vector<SightRow> rows;
     std::vector<LimitCurve> curves;
     std::vector<PlaceRoom> places;
-    Area face;          ///< of the lens
-    Box lens;           ///< in the sketch's frame
-    Length chord_error; ///< of curves through round parts
+    Area face;              ///< of the lens
+    std::size_t facets = 0; ///< of the lens
+    Box lens;               ///< in the sketch's frame
+    Length chord_error;     ///< of curves through round parts
     std::vector<std::string> without_space;
+    std::vector<RowLeftOpen> left_open;
     std::vector<WaysOfRule> choices; ///< where one way of several is enough
 
     /// The lens is large enough for every row that is not spared, and stands where it may.

@@ -88,15 +88,23 @@ Json sight_lines_json(const SightLines& lines, const LampSketch& sketch)
             each.push_back(Json::Array(rows_of_way.begin(), rows_of_way.end()));
         choices.push_back(std::move(each));
     }
+    Json::Array open;
+    for (const RowLeftOpen& row : lines.left_open)
+        open.push_back(Json::Object{{"row", row.row},
+                                    {"hangs_on", row.hangs_on == Measured::lamp_category
+                                                     ? "lamp_category"
+                                                     : "vehicle_category"}});
     return Json::Object{{"caution", caution},
                         {"kept", lines.kept()},
                         {"sentence", sight_lines_sentence(lines)},
                         {"one_is_enough", std::move(choices)},
+                        {"rows_left_open", std::move(open)},
                         {"title", sketch.study.title},
                         {"vehicle_width_mm", in_mm(*sketch.study.vehicle.overall_width)},
                         {"lens_width_mm", in_mm(sketch.width)},
                         {"lens_height_mm", in_mm(sketch.height)},
                         {"lens_face_mm2", in_mm2(lines.face)},
+                        {"lens_facets", lines.facets},
                         {"lateral_mm", in_mm(sketch.lateral)},
                         {"height_mm", in_mm(sketch.above)},
                         {"rows", std::move(rows)},

@@ -82,6 +82,8 @@ Document document_of(const SightLines& lines, const LampSketch& sketch)
     std::string sentence = sight_lines_sentence(lines);
     if (const std::string choice = sight_choice_words(lines); !choice.empty())
         sentence += " " + choice;
+    if (const std::string open = left_open_words(lines); !open.empty())
+        sentence += " " + open;
     std::vector<Block> blocks{Paragraph{sentence, lines.kept() ? Tone::met : Tone::not_met, true},
                               Paragraph{sketch_line(sketch, lines)}, Notice{std::string(caution)},
                               views_of(lines, sketch)};

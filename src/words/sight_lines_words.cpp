@@ -40,6 +40,15 @@ std::string face_words(const SightRow& row)
     return words + "a lens of this shape needs a face of " + area_words(*row.least_face);
 }
 
+/// Of a mesh: how much of its file was taken.
+std::string taken_words(const LampSketch& sketch, const SightLines& lines)
+{
+    return sketch.facets_of_file == 0
+               ? std::string()
+               : ": " + std::to_string(lines.facets) + " of the " +
+                     counted(sketch.facets_of_file, "facet") + " of its file";
+}
+
 } // namespace
 
 std::string sight_lines_sentence(const SightLines& lines)
@@ -61,6 +70,10 @@ std::string sight_lines_sentence(const SightLines& lines)
                  (places.size() == 1 ? " is not kept." : " are not kept.");
     if (!words.empty())
         return words;
+    if (std::none_of(lines.rows.begin(), lines.rows.end(),
+                     [](const SightRow& row) { return row.needed > Area(); }))
+        return "In place: the lens stands where the table lets it. No row drawn here asks for an "
+               "area in view.";
     return "Large enough and in place: with nothing in the way, the lens shows what is needed, and "
            "it stands where the table lets it.";
 }
@@ -74,10 +87,22 @@ std::string sight_choice_words(const SightLines& lines)
     return words;
 }
 
+std::string left_open_words(const SightLines& lines)
+{
+    std::string words;
+    for (const RowLeftOpen& row : lines.left_open)
+        words += (words.empty() ? "" : " ") + std::string("Not drawn: ") + quoted(row.row) +
+                 ", which hangs on the category of the " +
+                 (row.hangs_on == Measured::lamp_category ? "lamp; `category` of [lamp]"
+                                                          : "vehicle; `category` of [vehicle]") +
+                 " is not said.";
+    return words;
+}
+
 std::vector<Labelled> sketch_entries(const LampSketch& sketch, const SightLines& lines)
 {
     return {{"lens", mm(sketch.width) + " across, " + mm(sketch.height) + " high, face of " +
-                         area_words(lines.face)},
+                         area_words(lines.face) + taken_words(sketch, lines)},
             {"place", "centre " + mm(sketch.lateral) + " from the median plane, " +
                           mm(sketch.above) + " above the ground"},
             {"vehicle", mm(*sketch.study.vehicle.overall_width) + " wide"}};
@@ -137,6 +162,8 @@ std::string sight_lines_words(const SightLines& lines, const LampSketch& sketch,
     std::string text = wrapped(sight_lines_sentence(lines), style.columns) + "\n";
     if (const std::string choice = sight_choice_words(lines); !choice.empty())
         text += wrapped(choice, style.columns) + "\n";
+    if (const std::string open = left_open_words(lines); !open.empty())
+        text += wrapped(open, style.columns) + "\n";
     text += "\n" + wrapped(title, style.columns) + "\n" +
             labelled_block(sketch_entries(sketch, lines), indent, style);
     for (const SightRow& row : lines.rows) {

@@ -10,6 +10,9 @@ std::string sight_lines_sentence(const SightLines& lines);
 /// Where the rule may be met in one of several ways: that one is enough; may be empty.
 std::string sight_choice_words(const SightLines& lines);
 
+/// Which rows hang on what the sketch does not say, and where to say it; may be empty.
+std::string left_open_words(const SightLines& lines);
+
 /// What the sketch is: lens, place, vehicle.
 std::vector<Labelled> sketch_entries(const LampSketch& sketch, const SightLines& lines);
 /// What one row leaves open.

@@ -147,3 +147,36 @@ TEST_CASE("a lens too small for one way of a rule is large enough by another", "
     CHECK(ran.output.find("One of these ways is enough: `front-indicator-field`, or "
                           "`reduced-front-area`.") != std::string::npos);
 }
+
+TEST_CASE("a row that hangs on a category the sketch does not say is named with the key", "[app]")
+{
+    const TemporaryFolder folder;
+    const std::string un = "[rule]\ntable = \"un-r48\"\nrule = \"front-indicator-visibility\"\n";
+    const Ran ran = run_on(folder, sketch_with(lens, un));
+    INFO(ran.output << ran.errors);
+    CHECK(ran.output.find("Not drawn: `reduced-front-area`, which hangs on the category of the "
+                          "vehicle;") != std::string::npos);
+    CHECK(ran.output.find("Not drawn: `side-marker-field`") == std::string::npos);
+}
+
+TEST_CASE("of a mesh the part that is selected is the lens", "[app]")
+{
+    const TemporaryFolder folder;
+    const std::string mesh = "[lens]\noutline = \"mesh\"\nfile = \"" GLIM_SOURCE_DIR
+                             "/meshes/demo/lamp.obj\"\nunit = \"mm\"\nup = \"+z\"\n"
+                             "forward = \"-x\"\n";
+    const Ran whole = run_on(folder, sketch_with(mesh, rule, "600"), "--json");
+    const Ran part = run_on(
+        folder, sketch_with(mesh + "select = { object = \"indicator_lens\" }\n", rule, "600"),
+        "--json");
+    INFO(whole.errors << part.errors);
+    const auto facets = [](const Ran& ran) {
+        return nlohmann::json::parse(ran.output)["lens_facets"].get<int>();
+    };
+    CHECK(facets(part) > 0);
+    CHECK(facets(part) < facets(whole));
+    const Ran none = run_on(
+        folder, sketch_with(mesh + "select = { object = \"indicator_lense\" }\n", rule, "600"));
+    CHECK(none.exit_code == 2);
+    CHECK(none.errors.find("no object of this mesh fits \"indicator_lense\"") != std::string::npos);
+}

@@ -1,6 +1,7 @@
 #include "remedy/sight_lines.h"
 
 #include "judgement/made_rules.h"
+#include "machine/stop.h"
 #include "remedy/keep_clear_scenes.h"
 #include "shapes/small_study.h"
 
@@ -142,4 +143,17 @@ TEST_CASE("a field of no width is refused, and one beside others is told without
 {
     const RuleRow line = shapes::made_row("line", NoObstacle{}, -45, -45, -15, 15);
     CHECK_THROWS_AS(lines_of(sketch({line})), InputError);
+}
+
+TEST_CASE("sight lines stop while a row is drawn, whether a part is chosen or all is kept",
+          "[remedy]")
+{
+    for (const RuleRow& row :
+         {area_row(), shapes::made_row("clear", NoObstacle{}, -45, 80, -15, 15)}) {
+        std::stop_source stop;
+        const Workers workers{.threads = 1,
+                              .stop = stop.get_token(),
+                              .progress = [&](std::size_t, std::size_t) { stop.request_stop(); }};
+        CHECK_THROWS_AS(find_sight_lines(sketch({row}), workers), Stopped);
+    }
 }
