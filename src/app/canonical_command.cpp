@@ -61,4 +61,14 @@ std::string canonical_command(const StatesRequest& request)
     return "cornerglim states " + study_and_step(request.study, request.step);
 }
 
+std::string canonical_command(const KeepClearRequest& request)
+{
+    return "cornerglim keep-clear " + study_and_step(request.study, {});
+}
+
+std::string canonical_command(const SightLinesRequest& request)
+{
+    return "cornerglim sight-lines " + study_and_step(request.sketch, {});
+}
+
 } // namespace glim

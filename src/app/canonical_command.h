@@ -16,5 +16,7 @@ std::string canonical_command(const ReportRequest& request, const std::string& d
 std::string canonical_command(const TolerancesRequest& request);
 std::string canonical_command(const MarginsRequest& request);
 std::string canonical_command(const StatesRequest& request);
+std::string canonical_command(const KeepClearRequest& request);
+std::string canonical_command(const SightLinesRequest& request);
 
 } // namespace glim

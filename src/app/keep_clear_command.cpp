@@ -1,3 +1,4 @@
+#include "app/canonical_command.h"
 #include "app/commands.h"
 #include "drawing/headroom_view.h"
 #include "input/read_study.h"
@@ -28,7 +29,7 @@ std::string output_of(const KeepClear& found, const std::vector<Headroom>& headr
                       const Study& study, const KeepClearRequest& request, const TextStyle& style)
 {
     if (request.json)
-        return text_of(keep_clear_json(found, headroom, study, space_files(found)));
+        return text_of(keep_clear_json(found, headroom, study, canonical_command(request)));
     return request.quiet ? quiet_words(found, headroom, study, style)
                          : keep_clear_words(found, headroom, study, style);
 }
@@ -54,7 +55,7 @@ Answer answer(const KeepClearRequest& request, const Surroundings& here)
     if (folder) {
         if (!headroom.surfaces.empty())
             headroom.picture = headroom_view(headroom.surfaces, found, study, workers.silent());
-        write_keep_clear(found, headroom, study, *folder);
+        write_keep_clear(found, headroom, study, canonical_command(request), *folder);
     }
     line.erase();
     std::string notes = warnings_words(study.warnings, here.style);

@@ -1,3 +1,4 @@
+#include "app/canonical_command.h"
 #include "app/commands.h"
 #include "input/read_lamp_sketch.h"
 #include "machine/progress_line.h"
@@ -21,9 +22,9 @@ Answer answer(const SightLinesRequest& request, const Surroundings& here)
                                   .progress = line.telling("drawing sight lines", "rows")});
     line.erase();
     if (folder)
-        write_sight_lines(lines, sketch, *folder);
+        write_sight_lines(lines, sketch, canonical_command(request), *folder);
     return {lines.kept() ? ExitCode::met : ExitCode::not_met,
-            request.json ? text_of(sight_lines_json(lines, sketch))
+            request.json ? text_of(sight_lines_json(lines, sketch, canonical_command(request)))
                          : sight_lines_words(lines, sketch, here.style),
             folder ? "Written: " + harmless(request.out->string()) + "\n" : ""};
 }

@@ -114,13 +114,17 @@ std::vector<std::string> space_files(const KeepClear& found)
 }
 
 Json keep_clear_json(const KeepClear& found, const std::vector<Headroom>& headroom,
-                     const Study& study, const std::vector<std::string>& files)
+                     const Study& study, const std::string& command)
 {
+    const std::vector<std::string> files = space_files(found);
     Json::Array spaces;
     for (std::size_t i = 0; i < found.spaces.size(); ++i)
         spaces.push_back(json_of(found.spaces[i], study, files[i]));
     Json::Array without(found.without_space.begin(), found.without_space.end());
     return Json::Object{{"caution", caution},
+                        {"study", study.file},
+                        {"title", study.title},
+                        {"command", command},
                         {"clear", found.is_kept()},
                         {"sentence", keep_clear_sentence(found, study)},
                         {"one_is_enough", choices_json(found)},

@@ -5,9 +5,9 @@
 
 namespace glim {
 
-/// All that was found but the meshes. `files` names each space's mesh files, without ending.
+/// All that was found but the meshes. `command` is what gives it again.
 Json keep_clear_json(const KeepClear& found, const std::vector<Headroom>& headroom,
-                     const Study& study, const std::vector<std::string>& files);
+                     const Study& study, const std::string& command);
 
 /// One name a space, for its files.
 std::vector<std::string> space_files(const KeepClear& found);

@@ -72,7 +72,7 @@ Json json_of(const LimitCurve& curve, const SightLines& lines)
 
 } // namespace
 
-Json sight_lines_json(const SightLines& lines, const LampSketch& sketch)
+Json sight_lines_json(const SightLines& lines, const LampSketch& sketch, const std::string& command)
 {
     Json::Array rows, places, curves;
     for (const SightRow& row : lines.rows)
@@ -99,7 +99,9 @@ Json sight_lines_json(const SightLines& lines, const LampSketch& sketch)
                         {"sentence", sight_lines_sentence(lines)},
                         {"one_is_enough", std::move(choices)},
                         {"rows_left_open", std::move(open)},
+                        {"sketch", sketch.study.file},
                         {"title", sketch.study.title},
+                        {"command", command},
                         {"vehicle_width_mm", in_mm(*sketch.study.vehicle.overall_width)},
                         {"lens_width_mm", in_mm(sketch.width)},
                         {"lens_height_mm", in_mm(sketch.height)},

@@ -5,8 +5,9 @@
 
 namespace glim {
 
-/// All that was found.
-Json sight_lines_json(const SightLines& lines, const LampSketch& sketch);
+/// All that was found. `command` is what gives it again.
+Json sight_lines_json(const SightLines& lines, const LampSketch& sketch,
+                      const std::string& command);
 /// A row a point of a curve: mm of the sketch's frame.
 std::string curves_csv(const SightLines& lines);
 /// A row a place across the vehicle.

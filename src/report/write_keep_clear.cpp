@@ -8,7 +8,9 @@
 #include "report/mesh_files.h"
 #include "report/pdf_pages.h"
 #include "report/typeset_document.h"
+#include "words/capitalised.h"
 #include "words/keep_clear_words.h"
+#include "words/origin_words.h"
 
 namespace glim {
 
@@ -56,7 +58,8 @@ void add_space(const KeepClearSpace& space, const Study& study, std::vector<Bloc
     blocks.push_back(std::move(figures));
 }
 
-Document document_of(const KeepClear& found, const HeadroomShown& headroom, const Study& study)
+Document document_of(const KeepClear& found, const HeadroomShown& headroom, const Study& study,
+                     const Origin& origin)
 {
     std::vector<Block> blocks{Heading{1, "Space to be kept clear"},
                               Paragraph{keep_clear_sentence(found, study),
@@ -71,8 +74,16 @@ Document document_of(const KeepClear& found, const HeadroomShown& headroom, cons
     append(blocks, headroom_chapter(headroom, found, study));
     for (const KeepClearSpace& space : found.spaces)
         add_space(space, study, blocks);
-    std::vector<std::string> names{study.file};
-    return typeset_document({"Keep-clear space", "", std::move(blocks)}, names);
+    Terms terms;
+    for (const Labelled& entry : origin_entries(origin))
+        terms.terms.push_back({capitalised(entry.label), {entry.text}});
+    blocks.push_back(Heading{1, "What this is of"});
+    blocks.push_back(std::move(terms));
+    const std::vector<std::string> names{origin.file, origin.title, origin.command};
+    const std::string& of = origin.title;
+    return typeset_document(
+        {of.empty() ? "Keep-clear space" : "Keep-clear space: " + of, "", std::move(blocks)},
+        names);
 }
 
 void put_intrusions(const KeepClearSpace& space, const std::string& file, const Study& study,
@@ -94,8 +105,9 @@ void put_intrusions(const KeepClearSpace& space, const std::string& file, const 
 } // namespace
 
 void write_keep_clear(const KeepClear& found, const HeadroomShown& headroom, const Study& study,
-                      NewFolder& folder)
+                      const std::string& command, NewFolder& folder)
 {
+    const Origin origin{study.file, study.title, command};
     const std::vector<std::string> files = space_files(found);
     for (std::size_t i = 0; i < files.size(); ++i) {
         const KeepClearSpace& space = found.spaces[i];
@@ -105,14 +117,16 @@ void write_keep_clear(const KeepClear& found, const HeadroomShown& headroom, con
                    stl_of(space.mesh, "cornerglim: space to be kept clear; mm, vehicle frame"));
         put_intrusions(space, files[i], study, folder);
     }
-    const Document document = document_of(found, headroom, study);
+    const Document document = document_of(found, headroom, study, origin);
     folder.put("keep-clear.html", html_page(document));
     folder.put("keep-clear.pdf", pdf_pages(document));
-    folder.put("keep-clear.json", text_of(keep_clear_json(found, headroom.surfaces, study, files)));
+    folder.put("keep-clear.json",
+               text_of(keep_clear_json(found, headroom.surfaces, study, command)));
     put_headroom(headroom, found, study, folder);
     folder.put("spaces.csv", spaces_csv(found, files));
     folder.put("intrusions.csv", intrusions_csv(found, study));
-    folder.put("keep-clear.txt", keep_clear_words(found, headroom.surfaces, study));
+    folder.put("keep-clear.txt", keep_clear_words(found, headroom.surfaces, study) + "\n" +
+                                     labelled_block(origin_entries(origin), 0, {}));
     folder.commit();
 }
 

@@ -7,8 +7,8 @@ namespace glim {
 
 /// Writes the folder of `keep-clear`: each space as STL and OBJ, each surface that reaches in as
 /// PLY painted by depth and as a map, all surfaces as one PLY painted by headroom and as a picture,
-/// a page, and the same as JSON, CSV and text.
+/// a page, and the same as JSON, CSV and text. `command` is what gives it again.
 void write_keep_clear(const KeepClear& found, const HeadroomShown& headroom, const Study& study,
-                      NewFolder& folder);
+                      const std::string& command, NewFolder& folder);
 
 } // namespace glim

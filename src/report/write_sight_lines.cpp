@@ -8,6 +8,7 @@
 #include "words/capitalised.h"
 #include "words/citation_words.h"
 #include "words/numbers.h"
+#include "words/origin_words.h"
 #include "words/sight_lines_words.h"
 
 namespace glim {
@@ -77,7 +78,7 @@ Figures views_of(const SightLines& lines, const LampSketch& sketch)
     return views;
 }
 
-Document document_of(const SightLines& lines, const LampSketch& sketch)
+Document document_of(const SightLines& lines, const LampSketch& sketch, const std::string& command)
 {
     std::string sentence = sight_lines_sentence(lines);
     if (const std::string choice = sight_choice_words(lines); !choice.empty())
@@ -102,27 +103,32 @@ Document document_of(const SightLines& lines, const LampSketch& sketch)
                 {room.row, {place_room_words(room) + ". " + citation_words(room.citation)}});
         blocks.push_back(std::move(terms));
     }
-    blocks.push_back(Paragraph{sight_provenance_words(lines)});
+    blocks.push_back(Paragraph{sight_provenance_words(lines) + " Sketch: " + sketch.study.file +
+                               ". Command: " + command});
     const std::string& of = sketch.study.title;
     return typeset_document(
         {of.empty() ? "Sight lines of a lamp" : "Sight lines: " + of, "", std::move(blocks), true},
-        {sketch.study.file});
+        {sketch.study.file, command});
 }
 
 } // namespace
 
-void write_sight_lines(const SightLines& lines, const LampSketch& sketch, NewFolder& folder)
+void write_sight_lines(const SightLines& lines, const LampSketch& sketch,
+                       const std::string& command, NewFolder& folder)
 {
     for (const SightViewWord& view : sight_view_words) {
         const std::string name(view.key);
         folder.put(name + ".svg", svg_of(sight_view(lines, sketch, view.view).drawing));
         folder.put(name + ".dxf", view_dxf(lines, view.view));
     }
-    const Document document = document_of(lines, sketch);
+    const Document document = document_of(lines, sketch, command);
     folder.put("sight-lines.html", html_page(document));
     folder.put("sight-lines.pdf", pdf_pages(document));
-    folder.put("sight-lines.json", text_of(sight_lines_json(lines, sketch)));
-    folder.put("sight-lines.txt", sight_lines_words(lines, sketch));
+    folder.put("sight-lines.json", text_of(sight_lines_json(lines, sketch, command)));
+    folder.put("sight-lines.txt",
+               sight_lines_words(lines, sketch) + "\n" +
+                   labelled_block(origin_entries({sketch.study.file, sketch.study.title, command}),
+                                  0, {}));
     folder.put("curves.csv", curves_csv(lines));
     folder.put("nose.csv", nose_csv(lines));
     folder.commit();

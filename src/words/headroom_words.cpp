@@ -78,7 +78,7 @@ std::string space_words(const KeepClearSpace& space)
 std::string row_name(const HeadroomRow& row, const Study& study)
 {
     const Standing& surface = row.headroom->surface;
-    return study.surfaces[surface.surface].name + (row.both_sides ? " (both sides)"
+    return study.surfaces[surface.surface].name + (row.both_sides ? " (each side)"
                                                    : surface.twin ? " (mirrored)"
                                                                   : "");
 }

@@ -16,7 +16,8 @@ std::string headroom_sentence(const std::vector<Headroom>& headroom, const Study
 std::string headroom_words(const std::vector<Headroom>& headroom, const KeepClear& found,
                            const Study& study, const TextStyle& style = {});
 
-/// A line of a table: a surface, or a surface and its mirror image where both have the same.
+/// A line of a table: a surface, or a surface and its mirror image where both have the same; areas
+/// are then those of each.
 struct HeadroomRow {
     const Headroom* headroom;
     bool both_sides = false;

@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 
 #include <fstream>
+#include <iterator>
 #include <set>
 
 using namespace glim;
@@ -50,6 +51,13 @@ TEST_CASE("theme B's spaces are drawn, and what reaches into them is told", "[ap
     std::ifstream stream(folder / "out/keep-clear.json");
     const nlohmann::json answer = nlohmann::json::parse(stream);
     CHECK(answer["clear"] == false);
+    CHECK(answer["command"] == "cornerglim keep-clear theme-b.toml");
+    CHECK(answer["study"].get<std::string>().find("theme-b.toml") != std::string::npos);
+    for (const char* file : {"keep-clear.html", "keep-clear.txt"}) {
+        std::ifstream written(folder / "out" / file);
+        const std::string text((std::istreambuf_iterator<char>(written)), {});
+        CHECK(text.find("cornerglim keep-clear theme-b.toml") != std::string::npos);
+    }
     CHECK(answer["caution"].get<std::string>().find("homologation engineer") != std::string::npos);
     for (const auto& space : answer["spaces"]) {
         CHECK(space["volume_mm3"].get<double>() > 0);

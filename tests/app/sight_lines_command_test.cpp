@@ -127,11 +127,16 @@ TEST_CASE("a lens that is too small is told first, and does not end with 0", "[a
     std::ifstream stream(folder / "out/sight-lines.json");
     const nlohmann::json answer = nlohmann::json::parse(stream);
     CHECK(answer["kept"] == false);
+    CHECK(answer["command"] == "cornerglim sight-lines sketch.toml");
+    std::ifstream text(folder / "out/sight-lines.txt");
+    CHECK(std::string((std::istreambuf_iterator<char>(text)), {})
+              .find("cornerglim sight-lines sketch.toml") != std::string::npos);
     for (const auto& row : answer["rows"])
         CHECK(row["lens_too_small"] == true);
     std::ifstream page(folder / "out/sight-lines.html");
     const std::string html((std::istreambuf_iterator<char>(page)), {});
     CHECK(html.find("Too small: ") != std::string::npos);
+    CHECK(html.find("cornerglim sight-lines sketch.toml") != std::string::npos);
 }
 
 TEST_CASE("a lens too small for one way of a rule is large enough by another", "[app]")

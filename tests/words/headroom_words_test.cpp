@@ -67,7 +67,7 @@ TEST_CASE("a surface and its mirror image have one line where they have the same
     CHECK(rows[0].both_sides);
     CHECK_FALSE(rows[1].both_sides);
     const auto cells = headroom_cells(told.headroom, told.found, told.study);
-    CHECK(cells[1][0] == "nose (both sides)");
+    CHECK(cells[1][0] == "nose (each side)");
     CHECK(cells[1][1] == "1.25");
     CHECK(cells[3][0] == "wing (mirrored)");
 }
