@@ -139,15 +139,18 @@ std::string spaces_csv(const KeepClear& found, const std::vector<std::string>& f
 {
     std::string text =
         csv_row({"check", "row", "provenance", "lamp", "mirrored", "kept", "needed_mm2",
-                 "volume_mm3", "within_mm", "bodies", "facets", "intrusions", "mesh"});
+                 "volume_mm3", "within_mm", "bodies", "facets", "intrusions", "mesh",
+                 "least_shown_mm2", "lamp_too_small", "not_needed"});
     for (std::size_t i = 0; i < found.spaces.size(); ++i) {
         const KeepClearSpace& s = found.spaces[i];
-        text += csv_row({s.check, s.row.id, std::string(key_of(s.row.citation.provenance)), s.lamp,
-                         s.twin ? "yes" : "no", std::string(s.kept ? key_of(*s.kept) : "whole"),
-                         s.needed > Area() ? csv_number(s.needed) : "",
-                         rounded(in_mm3(s.volume), 0), s.within ? csv_number(*s.within) : "",
-                         std::to_string(s.bodies), std::to_string(s.mesh.facets.size()),
-                         std::to_string(s.intrusions.size()), files[i] + ".stl"});
+        text +=
+            csv_row({s.check, s.row.id, std::string(key_of(s.row.citation.provenance)), s.lamp,
+                     s.twin ? "yes" : "no", std::string(s.kept ? key_of(*s.kept) : "whole"),
+                     s.needed > Area() ? csv_number(s.needed) : "", rounded(in_mm3(s.volume), 0),
+                     s.within ? csv_number(*s.within) : "", std::to_string(s.bodies),
+                     std::to_string(s.mesh.facets.size()), std::to_string(s.intrusions.size()),
+                     files[i] + ".stl", csv_number(s.least.shown),
+                     s.shows_too_little ? "yes" : "no", s.spared ? "yes" : "no"});
     }
     return text;
 }
@@ -155,7 +158,7 @@ std::string spaces_csv(const KeepClear& found, const std::vector<std::string>& f
 std::string intrusions_csv(const KeepClear& found, const Study& study)
 {
     std::string text = csv_row({"check", "row", "lamp", "mirrored", "surface", "surface_mirrored",
-                                "depth_mm", "x_mm", "y_mm", "z_mm", "share_of_field"});
+                                "depth_mm", "x_mm", "y_mm", "z_mm", "share_of_field", "or_more"});
     for (const KeepClearSpace& s : found.spaces)
         for (const Intrusion& i : s.intrusions)
             text += csv_row({s.check, s.row.id, s.lamp, s.twin ? "yes" : "no",
@@ -163,7 +166,8 @@ std::string intrusions_csv(const KeepClear& found, const Study& study)
                              csv_number(i.depth), csv_number(millimetres(i.deepest.x())),
                              csv_number(millimetres(i.deepest.y())),
                              csv_number(millimetres(i.deepest.z())),
-                             rounded(i.share_of_field, share_decimals)});
+                             rounded(i.share_of_field, share_decimals),
+                             i.depth >= deepest_intrusion ? "yes" : "no"});
     return text;
 }
 

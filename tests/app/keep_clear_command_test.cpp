@@ -71,6 +71,10 @@ TEST_CASE("theme B's spaces are drawn, and what reaches into them is told", "[ap
           "headroom.csv", "headroom-by-space.csv"})
         CHECK(std::filesystem::exists(folder / "out" / file));
     check_headroom(answer);
+    std::ifstream spaces(folder / "out/spaces.csv");
+    const std::string table((std::istreambuf_iterator<char>(spaces)), {});
+    CHECK(table.find(",least_shown_mm2,lamp_too_small,not_needed\n") != std::string::npos);
+    CHECK(table.find(",no,no\n") != std::string::npos);
 }
 
 TEST_CASE("a lens alone has a space where the study says how far it reaches", "[app]")
