@@ -51,7 +51,7 @@ Answer answer(const AddLampRequest& request, const Surroundings& here)
     const Session session(study_with_task(request));
     const Study& study = session.study();
     const AddLampTask& task = *study.add_lamp;
-    StudyRun run(request, here);
+    StudyRun run("add-lamp", request, here);
     const Findings findings = session.check(asked_checks(study, task.checks), study.sampling.step,
                                             run.telling("looking", "directions"));
     const AddedLampAnswer found =

@@ -129,7 +129,7 @@ Answer answer(const CheckRequest& request, const Surroundings& here)
     const Study& study = session.study();
     std::optional<NewFolder> folder;
     if (request.out)
-        folder.emplace(*request.out);
+        folder.emplace(*request.out, "check");
 
     const Findings findings = find(session, request, here);
     const RunFacts facts = run_facts(study, here.program_version, canonical_command(request));
@@ -153,7 +153,7 @@ Answer answer(const ReportRequest& request, const Surroundings& here)
     const std::string day = report_day(request.date, source_date_epoch());
     const Session session(study_asked(request));
     const Study& study = session.study();
-    NewFolder folder(request.out);
+    NewFolder folder(request.out, "report");
 
     ProgressLine line(!request.quiet && may_show_progress());
     const Workers workers{.threads = request.threads,

@@ -123,7 +123,7 @@ Answer answer(const CompareRequest& request, const Surroundings& here)
     const Study study = read_study(request.study, WithoutChecks::read);
     demand_options(study);
     const std::vector<Study> studies = studies_of(study);
-    StudyRun run(request, here);
+    StudyRun run("compare", request, here);
     Comparer comparer(request, run);
     for (std::size_t i = 0; i < studies.size(); ++i)
         comparer.judge(study.options[i], studies[i]);

@@ -42,7 +42,7 @@ Answer answer(const KeepClearRequest& request, const Surroundings& here)
     const Study& study = session.study();
     std::optional<NewFolder> folder;
     if (request.out)
-        folder.emplace(*request.out);
+        folder.emplace(*request.out, "keep-clear");
     ProgressLine line(!request.quiet && may_show_progress());
     const KeepClear found =
         find_keep_clear(session, {.threads = request.threads,

@@ -50,7 +50,7 @@ std::string output_of(const MarginFindings& found, const Study& study,
 Answer answer(const MarginsRequest& request, const Surroundings& here)
 {
     const Study study = read_study(request.study);
-    StudyRun run(request, here);
+    StudyRun run("margins", request, here);
     const MarginFindings found =
         surface_margins(study, wanted_of(request, study), run.telling("moving", "surfaces"));
     if (run.folder()) {

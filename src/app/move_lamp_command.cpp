@@ -48,7 +48,7 @@ Answer answer(const MoveLampRequest& request, const Surroundings& here)
 {
     const Study study = study_with_task(request);
     const MoveLampTask& task = *study.move_lamp;
-    StudyRun run(request, here);
+    StudyRun run("move-lamp", request, here);
     const MovedLampAnswer found = find_moved_lamp(study, task, run.telling("moving", "ways"));
     if (run.folder()) {
         MoveMap map;

@@ -36,7 +36,7 @@ std::string output_of(const Relief& relief, const Study& study, const ReliefRequ
 Answer answer(const ReliefRequest& request, const Surroundings& here)
 {
     const Study study = read_study(request.study);
-    StudyRun run(request, here);
+    StudyRun run("relief", request, here);
     const Relief relief = find_relief(study, request.step.value_or(study.sampling.step),
                                       run.telling("looking for a relief", "directions"));
     if (run.folder())

@@ -14,7 +14,7 @@ Answer answer(const SightLinesRequest& request, const Surroundings& here)
     const LampSketch sketch = read_lamp_sketch(request.sketch);
     std::optional<NewFolder> folder;
     if (request.out)
-        folder.emplace(*request.out);
+        folder.emplace(*request.out, "sight-lines");
     ProgressLine line(may_show_progress());
     const SightLines lines =
         find_sight_lines(sketch, {.threads = request.threads,

@@ -46,7 +46,7 @@ std::string output_of(const SituationFindings& found, const Study& study,
 Answer answer(const StatesRequest& request, const Surroundings& here)
 {
     const Study study = study_with_states(request.study);
-    StudyRun run(request, here);
+    StudyRun run("states", request, here);
     const Workers workers = run.telling("looking", "steps");
     const SituationFindings found =
         find_situations(study, request.step.value_or(study.sampling.step), workers);

@@ -5,11 +5,11 @@
 
 namespace glim {
 
-StudyRun::StudyRun(const StudyRequest& request, const Surroundings& here)
+StudyRun::StudyRun(const char* command, const StudyRequest& request, const Surroundings& here)
     : request_(request), here_(here), line_(!request.quiet && may_show_progress())
 {
     if (request.out)
-        folder_.emplace(*request.out);
+        folder_.emplace(*request.out, command);
 }
 
 Workers StudyRun::telling(const std::string& doing, const std::string& pieces)

@@ -13,8 +13,8 @@ namespace glim {
 /// begins, and the line that tells how far the work is.
 class StudyRun {
 public:
-    /// Throws WriteRefused where the folder cannot be had.
-    StudyRun(const StudyRequest& request, const Surroundings& here);
+    /// `command` by its name, "relief". Throws WriteRefused where the folder cannot be had.
+    StudyRun(const char* command, const StudyRequest& request, const Surroundings& here);
 
     /// None where nothing is written.
     NewFolder* folder() { return folder_ ? &*folder_ : nullptr; }

@@ -59,7 +59,7 @@ Answer answer(const TolerancesRequest& request, const Surroundings& here)
 {
     const Session session(study_with_tolerances(request));
     const Study& study = session.study();
-    StudyRun run(request, here);
+    StudyRun run("tolerances", request, here);
     const ToleranceFindings found = study_tolerances(session, run.telling("building", "builds"));
     run.end();
     const std::string command = canonical_command(request);

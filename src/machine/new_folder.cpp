@@ -20,46 +20,6 @@ namespace fs = std::filesystem;
 namespace {
 
 using Names = std::set<std::string, std::less<>>;
-/// Checksums by name; empty where a marker of an older kind has none.
-using Listed = std::map<std::string, std::string, std::less<>>;
-
-constexpr std::string_view marker_head =
-    "# Files that cornerglim wrote here and may replace. Others it leaves alone.";
-
-constexpr std::size_t checksum_digits = 16;
-constexpr std::string_view behind_checksum = "  ";
-
-std::string marker_text(const Listed& names)
-{
-    std::string text = std::string(marker_head) + "\n";
-    for (const auto& [name, checksum] : names)
-        text += checksum + std::string(behind_checksum) + name + "\n";
-    return text;
-}
-
-bool begins_with_checksum(const std::string& line)
-{
-    return line.find_first_not_of("0123456789abcdef") == checksum_digits &&
-           line.compare(checksum_digits, behind_checksum.size(), behind_checksum) == 0;
-}
-
-/// What a marker file of ours lists; nothing if there is none.
-std::optional<Listed> read_marker(const fs::path& path)
-{
-    std::ifstream file(path, std::ios::binary);
-    std::string line;
-    if (!std::getline(file, line) || line != marker_head)
-        return std::nullopt;
-    Listed names;
-    while (std::getline(file, line))
-        if (begins_with_checksum(line))
-            names[line.substr(checksum_digits + behind_checksum.size())] =
-                line.substr(0, checksum_digits);
-        else
-            names[line] = "";
-    return names;
-}
-
 template <class Iterator>
 Names names_below(const fs::path& folder, bool with_folders)
 {
@@ -72,22 +32,22 @@ Names names_below(const fs::path& folder, bool with_folders)
 
 /// Something in `folder` that its marker does not list; empty if there is none. Under a marker,
 /// folders by themselves hold nothing that could be lost.
-std::string stranger_in(const fs::path& folder, const std::string& marker,
-                        const std::optional<Listed>& listed)
+std::string stranger_in(const fs::path& folder, const std::optional<FolderMarker>& marker)
 {
-    Names strangers = listed ? names_below<fs::recursive_directory_iterator>(folder, false)
+    Names strangers = marker ? names_below<fs::recursive_directory_iterator>(folder, false)
                              : names_below<fs::directory_iterator>(folder, true);
-    if (listed) {
-        strangers.erase(marker);
-        std::erase_if(strangers, [&](const std::string& name) { return listed->contains(name); });
+    if (marker) {
+        strangers.erase(std::string(folder_marker_name));
+        std::erase_if(strangers,
+                      [&](const std::string& name) { return marker->files.contains(name); });
     }
     return strangers.empty() ? std::string() : *strangers.begin();
 }
 
 /// A listed file that somebody has changed since; empty if there is none.
-std::string changed_in(const fs::path& folder, const Listed& listed)
+std::string changed_in(const fs::path& folder, const FolderMarker& marker)
 {
-    for (const auto& [name, checksum] : listed)
+    for (const auto& [name, checksum] : marker.files)
         if (!checksum.empty() && fs::is_regular_file(folder / name) &&
             checksum_of_file(folder / name) != checksum)
             return name;
@@ -100,7 +60,27 @@ bool holds(const fs::path& folder, const fs::path& inner)
            folder.end();
 }
 
-void refuse_foreign(const fs::path& target, const std::string& marker)
+void refuse_other_work(const fs::path& target, const std::string& by)
+{
+    const std::optional<FolderMarker> marker = read_folder_marker(target);
+    const std::string stranger = stranger_in(target, marker);
+    if (!stranger.empty())
+        throw WriteRefused(target,
+                           "holds `" + stranger + "`, which was not written by this program",
+                           "name a new folder, or move that file away first");
+    if (!marker)
+        return;
+    if (!marker->by.empty() && !by.empty() && marker->by != by)
+        throw WriteRefused(target, "holds what `cornerglim " + marker->by + "` wrote",
+                           "name a new folder, or remove that one first");
+    const std::string changed = changed_in(target, *marker);
+    if (!changed.empty())
+        throw WriteRefused(target,
+                           "holds `" + changed + "`, which was changed after this program wrote it",
+                           "name a new folder, or keep that file elsewhere first");
+}
+
+void refuse_foreign(const fs::path& target, const std::string& by)
 {
     if (!fs::exists(fs::symlink_status(target)))
         return;
@@ -110,17 +90,7 @@ void refuse_foreign(const fs::path& target, const std::string& marker)
     if (holds(fs::canonical(target), fs::current_path()))
         throw WriteRefused(target, "is the folder you are in, or one above it",
                            "name a new folder inside it");
-    const std::optional<Listed> listed = read_marker(target / marker);
-    const std::string stranger = stranger_in(target, marker, listed);
-    if (!stranger.empty())
-        throw WriteRefused(target,
-                           "holds `" + stranger + "`, which was not written by this program",
-                           "name a new folder, or move that file away first");
-    const std::string changed = listed ? changed_in(target, *listed) : std::string();
-    if (!changed.empty())
-        throw WriteRefused(target,
-                           "holds `" + changed + "`, which was changed after this program wrote it",
-                           "name a new folder, or keep that file elsewhere first");
+    refuse_other_work(target, by);
 }
 
 /// `path` in full, without links, dots or a slash at its end.
@@ -159,12 +129,13 @@ bool may_be_put(std::string_view name)
 
 } // namespace
 
-NewFolder::NewFolder(const fs::path& target, std::string marker) : marker_(std::move(marker))
+NewFolder::NewFolder(const fs::path& target, std::string by)
 {
     if (target.empty())
         throw WriteRefused(target, "no folder is named", "name a folder for the results");
     nearest_folder(target);
-    refuse_foreign(target, marker_);
+    refuse_foreign(target, by);
+    marker_.by = std::move(by);
     target_ = in_full(target);
     beside_ = free_path_beside(nearest_folder(target_) / target_.filename());
     make_hidden_folder(beside_, target);
@@ -178,7 +149,8 @@ NewFolder::~NewFolder()
 
 void NewFolder::put(std::string_view name, std::string_view bytes)
 {
-    if (!may_be_put(name) || name == marker_ || !names_.emplace(name, checksum_of(bytes)).second)
+    if (!may_be_put(name) || name == folder_marker_name ||
+        !marker_.files.emplace(name, checksum_of(bytes)).second)
         throw std::invalid_argument("no name for a file of results: " + std::string(name));
     const fs::path path = beside_ / name;
     fs::create_directories(path.parent_path());
@@ -187,8 +159,8 @@ void NewFolder::put(std::string_view name, std::string_view bytes)
 
 void NewFolder::commit()
 {
-    write_new_file(beside_ / marker_, marker_text(names_));
-    refuse_foreign(target_, marker_);
+    write_new_file(beside_ / folder_marker_name, marker_.text());
+    refuse_foreign(target_, marker_.by);
     if (fs::exists(target_)) {
         fs::permissions(beside_, fs::status(target_).permissions());
         swap_folders(beside_, target_);

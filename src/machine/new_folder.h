@@ -1,9 +1,6 @@
 #pragma once
 
-#include <filesystem>
-#include <map>
-#include <string>
-#include <string_view>
+#include "machine/folder_marker.h"
 
 namespace glim {
 
@@ -20,11 +17,12 @@ namespace glim {
 /// may replace, and that somebody has worked on one of the files since.
 class NewFolder {
 public:
-    /// Throws WriteRefused, before anything is written, if `target` is there and is no folder, is a
-    /// link to nothing, holds the folder the program was started in, or holds a file that the
-    /// marker does not list (then it is somebody else's) or that was changed since. A link to a
-    /// folder is followed. Throws std::system_error if the machine refuses.
-    explicit NewFolder(const std::filesystem::path& target, std::string marker = ".cornerglim");
+    /// `by` is the command that writes it. Throws WriteRefused, before anything is written, if
+    /// `target` is there and is no folder, is a link to nothing, holds the folder the program was
+    /// started in, holds a file that the marker does not list (then it is somebody else's) or that
+    /// was changed since, or was written by another command. A link to a folder is followed. Throws
+    /// std::system_error if the machine refuses.
+    explicit NewFolder(const std::filesystem::path& target, std::string by = {});
     ~NewFolder();
     NewFolder(const NewFolder&) = delete;
     NewFolder& operator=(const NewFolder&) = delete;
@@ -41,9 +39,8 @@ public:
 
 private:
     std::filesystem::path target_;
-    std::string marker_;
+    FolderMarker marker_;
     std::filesystem::path beside_; ///< where files go; after commit() what is to be removed
-    std::map<std::string, std::string, std::less<>> names_; ///< with checksums
 };
 
 } // namespace glim

@@ -119,6 +119,17 @@ TEST_CASE("a file of ours that somebody has worked on is not replaced", "[machin
     CHECK_NOTHROW(NewFolder(folder / "out"));
 }
 
+TEST_CASE("what another command wrote is not replaced", "[machine]")
+{
+    const TemporaryFolder folder;
+    NewFolder relief(folder / "out", "relief");
+    relief.put("study.toml", "1");
+    relief.commit();
+    CHECK_THROWS_AS(NewFolder(folder / "out", "sight-lines"), WriteRefused);
+    CHECK_NOTHROW(NewFolder(folder / "out", "relief"));
+    CHECK(test::read(folder / "out/study.toml") == "1");
+}
+
 TEST_CASE("a marker without checksums still lists what may be replaced", "[machine]")
 {
     const TemporaryFolder folder;
