@@ -39,7 +39,7 @@ std::string FolderMarker::text() const
     if (!by.empty())
         text += std::string(by_head) + by + "\n";
     for (const auto& [name, checksum] : files)
-        text += checksum + std::string(behind_checksum) + name + "\n";
+        text.append(checksum).append(behind_checksum).append(name).append("\n");
     return text;
 }
 
