@@ -1,14 +1,11 @@
 #include "app/canonical_command.h"
-#include "app/commands.h"
+#include "app/study_run.h"
 #include "drawing/headroom_view.h"
 #include "input/read_study.h"
-#include "machine/progress_line.h"
-#include "machine/terminal.h"
 #include "report/keep_clear_json.h"
 #include "report/write_keep_clear.h"
 #include "words/headroom_words.h"
 #include "words/keep_clear_words.h"
-#include "words/warning_words.h"
 
 namespace glim {
 
@@ -40,29 +37,18 @@ Answer answer(const KeepClearRequest& request, const Surroundings& here)
 {
     const Session session(read_study(request.study));
     const Study& study = session.study();
-    std::optional<NewFolder> folder;
-    if (request.out)
-        folder.emplace(*request.out, "keep-clear");
-    ProgressLine line(!request.quiet && may_show_progress());
-    const KeepClear found =
-        find_keep_clear(session, {.threads = request.threads,
-                                  .stop = here.stop,
-                                  .progress = line.telling("drawing spaces", "spaces")});
-    const Workers workers{.threads = request.threads,
-                          .stop = here.stop,
-                          .progress = line.telling("measuring headroom", "surfaces")};
+    StudyRun run("keep-clear", request, here);
+    const KeepClear found = find_keep_clear(session, run.telling("drawing spaces", "spaces"));
+    const Workers workers = run.telling("measuring headroom", "surfaces");
     HeadroomShown headroom{headroom_over(session, found, workers), std::nullopt};
-    if (folder) {
+    if (run.folder()) {
         if (!headroom.surfaces.empty())
             headroom.picture = headroom_view(headroom.surfaces, found, study, workers.silent());
-        write_keep_clear(found, headroom, study, canonical_command(request), *folder);
+        write_keep_clear(found, headroom, study, canonical_command(request), *run.folder());
     }
-    line.erase();
-    std::string notes = warnings_words(study.warnings, here.style);
-    if (folder && !request.quiet)
-        notes += "Written: " + harmless(request.out->string()) + "\n";
+    run.end();
     return {found.is_kept() ? ExitCode::met : ExitCode::not_met,
-            output_of(found, headroom.surfaces, study, request, here.style), notes};
+            output_of(found, headroom.surfaces, study, request, here.style), run.notes(study)};
 }
 
 } // namespace glim

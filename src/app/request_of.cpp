@@ -184,11 +184,7 @@ Request states_request(const Words& words, Complaints& complaints)
 
 Request keep_clear_request(const Words& words, Complaints& complaints)
 {
-    return KeepClearRequest{.study = words.argument.value_or(""),
-                            .out = read_out(words, complaints),
-                            .threads = read_threads(words, complaints),
-                            .json = words.json,
-                            .quiet = words.quiet};
+    return KeepClearRequest{study_request(words, complaints)};
 }
 
 Request sight_lines_request(const Words& words, Complaints& complaints)

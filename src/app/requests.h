@@ -70,13 +70,8 @@ struct MarginsRequest : StudyRequest {
 struct StatesRequest : StudyRequest {};
 
 /// The space that has to stay empty for a study's checks: [keep_clear] of the study.
-struct KeepClearRequest {
-    std::filesystem::path study;
-    std::optional<std::filesystem::path> out; ///< without it nothing is written
-    unsigned threads = 0;                     ///< 0: all cores
-    bool json = false;
-    bool quiet = false;
-};
+/// It has no `step`: its options leave it out.
+struct KeepClearRequest : StudyRequest {};
 
 /// The limits that a rule sets to a body still to be drawn.
 struct SightLinesRequest {

@@ -22,17 +22,15 @@ struct Asking {
 };
 
 /// Looks are counted from 0 in each finding.
-void move_looks(LampVerdict& verdict, std::size_t by) { verdict.look += by; }
-
 void append(Findings& all, Findings more)
 {
     const std::size_t by = all.looks.size();
     for (CheckFindings& check : more.checks)
         for (RowFindings& row : check.rows) {
             for (LampVerdict& verdict : row.lamps)
-                move_looks(verdict, by);
+                verdict.look += by;
             if (row.together)
-                move_looks(*row.together, by);
+                row.together->look += by;
         }
     std::move(more.looks.begin(), more.looks.end(), std::back_inserter(all.looks));
     std::move(more.checks.begin(), more.checks.end(), std::back_inserter(all.checks));

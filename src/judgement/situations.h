@@ -21,6 +21,9 @@ struct Situation {
     /// Whether regulations ask it so: each row in its own state, and with parts moved the rows that
     /// speak of moved parts. All else is information.
     bool is_verdict = false;
+
+    /// Whether it is a row of moved parts that is asked, with one moved.
+    bool judges_moved_part() const { return is_verdict && moved; }
 };
 
 /// One entry of `found.checks` a situation. Where the situation is a verdict with a part moved, the

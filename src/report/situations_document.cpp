@@ -15,8 +15,6 @@ namespace glim {
 
 namespace {
 
-bool is_of_moved_parts(const Situation& s) { return s.is_verdict && s.moved; }
-
 TableCell outcome_cell(Outcome outcome) { return {short_words(outcome), tone_of(outcome)}; }
 
 Table check_table(const SituationFindings& found, const Study& study, std::size_t check)
@@ -32,7 +30,7 @@ Table check_table(const SituationFindings& found, const Study& study, std::size_
                 .rows = {}};
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
         const Situation& s = found.situations[i];
-        if (s.check != check || is_of_moved_parts(s))
+        if (s.check != check || s.judges_moved_part())
             continue;
         const CheckFindings& there = found.at(i);
         table.rows.push_back({{situation_label(s, study)},
@@ -54,7 +52,7 @@ Table moved_table(const SituationFindings& found, const Study& study)
                 .columns = {{"Moved part"}, {"Lamp"}, {"Outcome"}, {"Figure"}, {"Row"}},
                 .rows = {}};
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
-        if (!is_of_moved_parts(found.situations[i]))
+        if (!found.situations[i].judges_moved_part())
             continue;
         const RowFindings& row = found.at(i).rows.front();
         for (const LampVerdict& verdict : row.lamps) {
@@ -74,7 +72,7 @@ std::vector<const RuleRow*> rows_of(const SituationFindings& found, const Study&
 {
     std::vector<const RuleRow*> rows = asked_rows(study, asked_checks(study));
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
-        if (!is_of_moved_parts(found.situations[i]))
+        if (!found.situations[i].judges_moved_part())
             continue;
         const Check& check = study.checks[found.situations[i].check];
         const RuleRow* row = study.tables[check.table].row(found.at(i).rule);

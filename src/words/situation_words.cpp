@@ -44,8 +44,6 @@ std::size_t ruled(const SituationFindings& found, std::size_t check)
     return static_cast<std::size_t>(at - found.situations.begin());
 }
 
-bool is_of_moved_parts(const Situation& s) { return s.is_verdict && s.moved; }
-
 /// What a row asks of a lamp now, without the lamp.
 std::string demand_change(const RowFindings& row, const LampVerdict& before,
                           const LampVerdict& after, const LampLook& look)
@@ -126,7 +124,7 @@ std::string moved_parts_sentence(const SituationFindings& found, const Study& st
     std::vector<std::string> failing;
     bool any = false;
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
-        if (!is_of_moved_parts(found.situations[i]))
+        if (!found.situations[i].judges_moved_part())
             continue;
         any = true;
         if (found.at(i).outcome != Outcome::met)
@@ -203,7 +201,7 @@ std::string check_table(const SituationFindings& found, const Study& study, std:
         {"situation", "counts as", "centre at", "outcome", "decided by"}};
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
         const Situation& s = found.situations[i];
-        if (s.check != check || is_of_moved_parts(s))
+        if (s.check != check || s.judges_moved_part())
             continue;
         rows.push_back({situation_label(s, study), std::string(standing_words(s)),
                         height_words(found.at(i), found.found.looks),
@@ -221,7 +219,7 @@ std::string moved_table(const SituationFindings& found, const Study& study)
     std::vector<std::vector<std::string>> rows = {
         {"moved part", "row", "lamp", "outcome", "on the reference axis"}};
     for (std::size_t i = 0; i < found.situations.size(); ++i) {
-        if (!is_of_moved_parts(found.situations[i]))
+        if (!found.situations[i].judges_moved_part())
             continue;
         const RowFindings& row = found.at(i).rows.front();
         for (const LampVerdict& verdict : row.lamps) {
